@@ -1,0 +1,28 @@
+// csv_sheet.h - one file of a folder of records: its rows under known columns, whatever their order.
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "domain/text/csv.h"
+#include "domain/text/trouble.h"
+
+namespace dyestead::db {
+
+struct Sheet {
+    std::string file;                  // as the folder was named, with the file's name
+    bool sound = true;                 // false: something is wrong with its text or heading, and rows may be missing
+    std::vector<std::string> columns;  // as known; `key`, which may be left out, is the last
+    std::vector<int> places;           // of each known column in the rows; -1: not there
+    std::vector<CsvRow> rows;          // without the heading; all of the heading's width
+
+    // The cell of a known column; blank when the file has no such column.
+    std::string_view cell(const CsvRow& row, std::size_t column) const;
+    int line(const CsvRow& row, std::size_t column) const;
+};
+
+// A file that is not there is a sheet without rows. What is wrong is added to `troubles`.
+Sheet read_sheet(const std::filesystem::path& path, std::vector<std::string> columns, std::vector<Trouble>& troubles);
+
+}  // namespace dyestead::db

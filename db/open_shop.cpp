@@ -1,0 +1,194 @@
+#include "db/open_shop.h"
+
+#include <SQLiteCpp/Backup.h>
+#include <SQLiteCpp/Statement.h>
+#include <SQLiteCpp/Transaction.h>
+#include <fmt/format.h>
+
+#include <random>
+#include <system_error>
+
+#include "db/connection.h"
+#include "db/load.h"
+#include "db/save.h"
+#include "db/trouble.h"
+
+namespace dyestead::db {
+namespace {
+
+// A name beside the target, under which a file is made until it is whole. Gone again if it never is.
+class Unfinished {
+public:
+    // Throws: ShopTrouble already_there, no_such_folder.
+    explicit Unfinished(const std::filesystem::path& target) : target_{target} {
+        std::error_code ignored;
+        const auto folder = target.has_parent_path() ? target.parent_path() : std::filesystem::path{"."};
+        if (!std::filesystem::is_directory(folder, ignored)) throw ShopTrouble{TroubleId::no_such_folder, folder};
+        // A journal left behind by another file of this name would be played into the new one.
+        for (const auto& taken : {target, with(target, "-journal"), with(target, "-wal")})
+            if (std::filesystem::exists(std::filesystem::symlink_status(taken, ignored)))
+                throw ShopTrouble{TroubleId::already_there, taken};
+        path_ = with(target, fmt::format(".{:08x}.part", std::random_device{}()));
+    }
+    ~Unfinished() {
+        std::error_code ignored;
+        std::filesystem::remove(path_, ignored);
+        std::filesystem::remove(with(path_, "-journal"), ignored);
+    }
+    Unfinished(const Unfinished&) = delete;
+    Unfinished& operator=(const Unfinished&) = delete;
+
+    const std::filesystem::path& path() const { return path_; }
+    void finish() {
+        std::error_code error;
+        std::filesystem::rename(path_, target_, error);
+        if (error) throw ShopTrouble{TroubleId::cannot_write, target_};
+    }
+
+private:
+    static std::filesystem::path with(const std::filesystem::path& path, std::string_view ending) {
+        auto longer = path;
+        longer += ending;
+        return longer;
+    }
+    std::filesystem::path target_;
+    std::filesystem::path path_;
+};
+
+std::string random_id() {
+    std::random_device chance;
+    return fmt::format("{:08x}{:08x}{:08x}{:08x}", chance(), chance(), chance(), chance());
+}
+
+std::vector<std::string> first_column(SQLite::Database& db, const char* sql) {
+    std::vector<std::string> texts;
+    SQLite::Statement query{db, sql};
+    while (query.executeStep()) texts.push_back(query.getColumn(0).getString());
+    return texts;
+}
+
+}  // namespace
+
+struct OpenShop::State {
+    std::filesystem::path path;
+    SQLite::Database db;
+    Loaded loaded{};
+
+    // Brings memory to what the file holds; true when that is something else than before. SQLite's
+    // mark of a change alone does not say so: it also moves when a change of our own is rolled back.
+    // Requires: a transaction.
+    bool catch_up() {
+        const auto newest = last_change(db);  // reads, so that the mark is of this moment
+        if (newest == loaded.last_change && data_version(db) == loaded.data_version) return false;
+        check_schema(db, path);
+        Loaded now = load(db, path);
+        const bool changed = now.last_change != loaded.last_change || now.seals != loaded.seals;
+        loaded = std::move(now);
+        return changed;
+    }
+};
+
+OpenShop::OpenShop(std::unique_ptr<State> state) : state_{std::move(state)} {}
+OpenShop::OpenShop(OpenShop&&) noexcept = default;
+OpenShop& OpenShop::operator=(OpenShop&&) noexcept = default;
+OpenShop::~OpenShop() = default;
+
+const Shop& OpenShop::shop() const {
+    return state_->loaded.shop;
+}
+const std::filesystem::path& OpenShop::path() const {
+    return state_->path;
+}
+const std::string& OpenShop::file_id() const {
+    return state_->loaded.file_id;
+}
+
+OpenShop OpenShop::open(const std::filesystem::path& path, Access access) {
+    auto state = std::make_unique<State>(State{path, connect(path, access), {}});
+    guarded(path, [&] {
+        SQLite::Transaction moment{state->db};
+        check_schema(state->db, path);
+        state->loaded = load(state->db, path);
+    });
+    return OpenShop{std::move(state)};
+}
+
+OpenShop OpenShop::create(const std::filesystem::path& path, const Title& title, const Shop& first) {
+    Unfinished file{path};
+    {
+        SQLite::Database db = connect_new(file.path());
+        guarded(path, [&] {
+            SQLite::Transaction all{db, SQLite::TransactionBehavior::IMMEDIATE};
+            SQLite::Statement id{db, "INSERT INTO file (id) VALUES (?)"};
+            id.bind(1, random_id());
+            id.exec();
+            write_first_seals(db);
+            const Change change = difference(Shop{}, first);
+            if (!change.is_empty()) write_change(db, title, change, Seals{}, seals_of(first));
+            all.commit();
+        });
+    }
+    file.finish();
+    return open(path, Access::read_write);
+}
+
+Committed OpenShop::commit(const Title& title, const Change& change) {
+    if (change.is_empty()) return Committed::yes;
+    return guarded(state_->path, [&] {
+        SQLite::Transaction all{state_->db, SQLite::TransactionBehavior::IMMEDIATE};
+        if (state_->catch_up()) return Committed::file_had_changed;
+        Loaded& known = state_->loaded;
+        const Seals after = seals_after(known.seals, known.shop, change);
+        write_change(state_->db, title, change, known.seals, after);
+        const auto newest = last_change(state_->db);
+        all.commit();
+        known.shop = applied(std::move(known.shop), change);
+        known.seals = after;
+        known.last_change = newest;
+        return Committed::yes;
+    });
+}
+
+bool OpenShop::refresh() {
+    return guarded(state_->path, [&] {
+        SQLite::Transaction moment{state_->db};
+        return state_->catch_up();
+    });
+}
+
+std::vector<Trouble> OpenShop::check() {
+    std::vector<Trouble> troubles;
+    const auto report = [&](TroubleId id, std::vector<TroubleArg> args) {
+        troubles.push_back(ShopTrouble{id, state_->path, std::move(args)}.trouble);
+    };
+    try {
+        guarded(state_->path, [&] {
+            SQLite::Transaction moment{state_->db};
+            check_schema(state_->db, state_->path);
+            for (const auto& line : first_column(state_->db, "PRAGMA integrity_check"))
+                if (line != "ok") report(TroubleId::shop_damaged, {{"detail", line}});
+            for (const auto& table : first_column(state_->db, "PRAGMA foreign_key_check"))
+                report(TroubleId::no_such_reference, {{"table", table}});
+            load(state_->db, state_->path);
+        });
+    } catch (const ShopTrouble& trouble) {
+        troubles.push_back(trouble.trouble);
+    }
+    return troubles;
+}
+
+void OpenShop::copy_to(const std::filesystem::path& target) {
+    Unfinished file{target};
+    guarded(target, [&] {
+        SQLite::Database copy{file.path().string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
+        SQLite::Backup backup{copy, state_->db};
+        backup.executeStep(-1);
+    });
+    {
+        OpenShop copy = open(file.path(), Access::read_only);
+        if (!copy.check().empty()) throw ShopTrouble{TroubleId::shop_damaged, state_->path};
+    }
+    file.finish();
+}
+
+}  // namespace dyestead::db

@@ -1,0 +1,65 @@
+// pigment_pool.h - what did home pigment of a colour take, failures in?
+//
+// The pool of a window: the vats finished in it (dried, or recorded as nothing), with what the harvest
+// they used carried, whatever year that fell in; what plantings of the colour closed in the window
+// left over or lost; harvested leaf that spoiled in it; and bills for this dye alone that not growing
+// would have saved. Over the grams dried less powder lost later; powder given away or tested was made.
+#pragma once
+
+#include <vector>
+
+#include "domain/decisions/records.h"
+#include "domain/decisions/window.h"
+
+namespace dyestead {
+
+struct FinishedVat {
+    const Vat* vat = nullptr;
+    Day dried{};
+    int season = 0;            // the year most of its harvest was cut in; of a vat without harvest, its own
+    Cost own;                  // at the vat
+    Cost carried;              // with its harvest
+    double kg = 0;             // of harvest
+    const Lot* lot = nullptr;  // of powder; null: it gave nothing
+    bool shared_plate = false;
+    // Vats dried on one plate share these by kg of harvest, equally where none was weighed.
+    double grams = 0;
+    double grams_lost = 0;
+    Cost booked;  // of the whole plate, as it came into the powder's lot
+    double plate_grams = 0;
+
+    Cost all() const { return own + carried; }
+};
+
+// All vats of a colour dried up to the ledger's day, by day dried.
+std::vector<FinishedVat> finished_vats(const Records& records, Key<Colour> colour);
+
+struct PigmentPool {
+    int vats = 0;
+    int failed = 0;
+    double kg = 0;
+    double grams_dried = 0;
+    double grams_lost = 0;
+    Cost vat;     // at the vats, bills for vats too
+    Cost garden;  // with the harvest, and what failed before it was vatted
+    // of these
+    Cost failed_vats;
+    Cost closed;  // what plantings closed in these days had left, and took afterwards
+    Cost leaf_lost;
+    Cost bills;
+    std::vector<const Planting*> plantings_lost;  // closed, never harvested
+
+    Cost all() const { return vat + garden; }
+    double grams() const { return grams_dried - grams_lost; }
+};
+
+// `vats` are those that count; `days` is when plantings closed, leaf spoiled and bills came.
+// A bill for the dye work in general is shared over the colours by vats finished in those days.
+PigmentPool pigment_pool(const Records& records, Key<Colour> colour, const std::vector<FinishedVat>& vats, Window days);
+
+// The share of a bill for dye work that is this colour's.
+Ratio share_of_dye_bill(const Records& records, const PaidOut& bill, Key<Colour> colour, Window days);
+
+bool is_of_colour(const Shop& shop, const Planting& planting, Key<Colour> colour);
+
+}  // namespace dyestead

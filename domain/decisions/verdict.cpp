@@ -1,0 +1,125 @@
+#include "domain/decisions/verdict.h"
+
+#include "domain/decisions/seasons.h"
+#include "domain/decisions/soap_hour.h"
+#include "domain/decisions/stands_on.h"
+#include "domain/decisions/verdict_findings.h"
+#include "domain/ledger/in_force.h"
+
+namespace dyestead {
+namespace {
+
+// Where the strength is not tested, the second set of figures supposes the powder to be this weak.
+constexpr double kIfWeaker = 1.0 / 3;
+
+// W: what the dye hours were to bring, all people together. Where no hour was worked, what the hour
+// of the person who works by default is to bring.
+std::optional<double> hourly_target(const Records& records, const PigmentPool& pool) {
+    const Cost all = pool.all();
+    if (all.hands_on > Minutes{} && all.labour > Money{}) return number(all.labour) / (number(all.hands_on) / 60);
+    const Person* person = default_person(records.shop, records.ledger.as_of);
+    const Pay* pay = person == nullptr ? nullptr : pay_in_force(records.shop, person->key, records.ledger.as_of);
+    if (pay == nullptr || !pay->per_hour) return std::nullopt;
+    // Hours that brought no labour into the books were worked at nought, or before a target was set.
+    if (all.hands_on > Minutes{} && !pay->per_hour->is_zero()) return std::nullopt;
+    return number(*pay->per_hour);
+}
+
+// Of the standard, in grams for one loaf: home's dose, else the bought-in one's.
+std::optional<double> dose_per_loaf(const Shop& shop, Key<Recipe> recipe, Key<Colour> colour) {
+    for (const Colouring colouring : {Colouring::own, Colouring::bought}) {
+        const RecipeColouring* line = colouring_of(shop, recipe, colouring, colour);
+        if (line != nullptr && line->dose && line->dose->quantity.kind() == Kind::mass &&
+            !line->dose->quantity.is_zero())
+            return static_cast<double>(line->dose->quantity.in_base()) / 1e3;
+    }
+    return std::nullopt;
+}
+
+MissingRecord missing_first(const Gathered& gathered, const VerdictFigures& figures, const StandsOn& on) {
+    if (gathered.pool.grams() <= 0 || gathered.pool.kg <= 0) return MissingRecord::dried_vat;
+    if (!gathered.colour->bought_match) return MissingRecord::bought_match;
+    if (!figures.pigment.strength) return MissingRecord::shade_test;
+    if (on.harvest_years < 2) return MissingRecord::second_season;
+    if (!gathered.dose_per_bar) return MissingRecord::base_recipe;
+    if (!figures.model) return MissingRecord::price;
+    return MissingRecord::none;
+}
+
+Ruling ruling(const Gathered& gathered, const VerdictFigures& figures, const StandsOn& on,
+              const std::vector<SeasonRow>& rows) {
+    RulingInput input;
+    input.missing = missing_first(gathered, figures, on);
+    input.hurdle = gathered.hurdle();
+    if (input.missing != MissingRecord::none || !input.hurdle) return rule(input);
+    const double hour = *input.hurdle;
+    if (figures.home_less_plain) input.home_less_plain = figures.home_less_plain->full(hour);
+    if (figures.bought_less_plain) input.bought_less_plain = figures.bought_less_plain->full(hour);
+    input.usual.with_premium = figures.home_less_bought->full(hour);
+    input.usual.without_premium = input.usual.with_premium - figures.model->kept_share() * figures.model->premium();
+    input.bad = worst(rows);
+    input.good = best(rows);
+    return rule(input);
+}
+
+std::vector<FinishedVat> dried_in(const std::vector<FinishedVat>& every_vat, Window window) {
+    std::vector<FinishedVat> vats;
+    for (const FinishedVat& vat : every_vat)
+        if (window.contains(vat.dried)) vats.push_back(vat);
+    return vats;
+}
+
+}  // namespace
+
+Verdict verdict(const Shop& shop, const Ledger& ledger, Key<Colour> colour, int months) {
+    const Records records{shop, ledger};
+    const Window year = months_to(ledger.as_of, 12);
+    Verdict result;
+    result.colour = colour;
+    result.window = months_to(ledger.as_of, months);
+
+    const auto every_vat = finished_vats(records, colour);
+    const auto vats = dried_in(every_vat, result.window);
+    Gathered gathered;
+    gathered.colour = shop.find(colour);
+    gathered.pool = pigment_pool(records, colour, vats, result.window);
+    gathered.target = hourly_target(records, gathered.pool);
+    gathered.sales_tax = number(sales_tax_in_force(shop, ledger.as_of));
+    gathered.selling = selling(records, year);
+    const SoapHour soap = soap_hour(records, gathered.selling, gathered.sales_tax, result.window, year);
+    gathered.soap_hour = soap.earned;
+    result.bought_match = gathered.colour->bought_match;
+    if (result.bought_match) gathered.landed = landed_price(records, *result.bought_match, result.window);
+
+    const BaseRecipe base = base_recipe(records, colour, result.window);
+    if (base.recipe != nullptr) {
+        result.base_recipe = base.recipe->key;
+        gathered.base = base_loaf(records, *base.recipe, result.window);
+        gathered.prices = shelf_prices(shop, base.recipe->key, colour, ledger.as_of);
+        result.dose_per_loaf = dose_per_loaf(shop, base.recipe->key, colour);
+        if (result.dose_per_loaf && gathered.base.good_bars > 0)
+            gathered.dose_per_bar = *result.dose_per_loaf * gathered.base.loaves / gathered.base.good_bars;
+        result.sold_at = sold_at(records, *base.recipe, colour, year);
+    }
+    result.base_bars = gathered.base.good_bars;
+    result.dose_per_bar = gathered.dose_per_bar;
+    result.bought_price_per_gram = gathered.landed.per_gram;
+    result.hourly_target = gathered.target;
+    result.fee_share = gathered.selling.fee_share;
+    result.fee_per_bar = gathered.selling.fee_per_bar;
+    result.sales_tax = gathered.sales_tax;
+
+    const auto strength = strength_of(records, *gathered.colour, vats).known();
+    result.figures = figures_at(gathered, strength.value_or(1), strength.has_value());
+    if (!strength && gathered.pool.grams() > 0) result.if_weaker = figures_at(gathered, kIfWeaker, false);
+    result.stands_on = stands_on(records, gathered, every_vat, vats, result.window);
+    if (result.dose_per_loaf)
+        result.stands_on.loaves_left = result.stands_on.grams_left * result.figures.strength / *result.dose_per_loaf;
+    result.vats = vat_rows(vats);
+    result.seasons = seasons(records, gathered, every_vat, result.figures.strength);
+    result.ruling = ruling(gathered, result.figures, result.stands_on, result.seasons);
+    result.findings = verdict_findings(records, gathered, result, base, soap);
+    return result;
+}
+
+}  // namespace dyestead

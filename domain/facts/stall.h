@@ -1,0 +1,134 @@
+// stall.h - what was taken to be sold, what came back, what was paid for it?
+#pragma once
+
+#include "domain/facts/bench.h"
+
+namespace dyestead {
+
+enum class FairEnded : std::uint8_t { as_usual, cut_short, did_not_happen };
+template <>
+inline constexpr std::array<std::string_view, 3> kWords<FairEnded>{"as usual", "cut short", "did not happen"};
+
+struct Fair : HeadOf<Fair> {
+    static constexpr std::string_view kTable = "fair";
+    Day date;
+    std::string name;
+    Money fee;
+    std::optional<Money> travel;
+    std::optional<Money> change_float;
+    std::optional<Money> cash_in_tin;    // counted at the end, float included
+    std::optional<Money> card_takings;
+    std::optional<int> card_payments;
+    FairEnded ended = FairEnded::as_usual;
+    std::optional<std::string> note;
+};
+template <>
+inline constexpr auto kFields<Fair> = [](auto&& visit) {
+    visit(field("date", &Fair::date));
+    visit(field("name", &Fair::name));
+    visit(field("fee", &Fair::fee));
+    visit(field("travel", &Fair::travel));
+    visit(field("change_float", &Fair::change_float));
+    visit(field("cash_in_tin", &Fair::cash_in_tin));
+    visit(field("card_takings", &Fair::card_takings));
+    visit(field("card_payments", &Fair::card_payments));
+    visit(field("ended", &Fair::ended));
+    visit(field("note", &Fair::note));
+};
+
+struct FairLine : LineOf<FairLine, Fair> {
+    static constexpr std::string_view kTable = "fair_line";
+    Key<Material> bar;
+    std::optional<Key<Lot>> lot;
+    int taken = 0;
+    int back = 0;
+    std::optional<Money> price;  // a bar, as the customer pays; blank: the price list
+};
+template <>
+inline constexpr auto kFields<FairLine> = [](auto&& visit) {
+    visit(field("bar", &FairLine::bar));
+    visit(field("lot", &FairLine::lot));
+    visit(field("taken", &FairLine::taken));
+    visit(field("back", &FairLine::back));
+    visit(field("price", &FairLine::price));
+};
+
+struct FairTime : LineOf<FairTime, Fair> {
+    static constexpr std::string_view kTable = "fair_time";
+    std::optional<Key<Person>> who;
+    Span time;
+};
+template <>
+inline constexpr auto kFields<FairTime> = [](auto&& visit) {
+    visit(field("who", &FairTime::who));
+    visit(field("time", &FairTime::time));
+};
+
+// Bars sold anywhere but at a fair.
+struct Sale : HeadOf<Sale> {
+    static constexpr std::string_view kTable = "sale";
+    Day date;
+    Channel channel = Channel::other;
+    std::optional<std::string> buyer;
+    std::optional<Money> postage;  // paid by the shop
+    std::optional<Span> time;      // packing
+    std::optional<Key<Person>> who;
+};
+template <>
+inline constexpr auto kFields<Sale> = [](auto&& visit) {
+    visit(field("date", &Sale::date));
+    visit(field("channel", &Sale::channel));
+    visit(field("buyer", &Sale::buyer));
+    visit(field("postage", &Sale::postage));
+    visit(field("time", &Sale::time));
+    visit(field("who", &Sale::who));
+};
+
+struct SaleLine : LineOf<SaleLine, Sale> {
+    static constexpr std::string_view kTable = "sale_line";
+    Key<Material> bar;
+    std::optional<Key<Lot>> lot;
+    int bars = 0;
+    Money price;  // a bar, as the customer pays
+};
+template <>
+inline constexpr auto kFields<SaleLine> = [](auto&& visit) {
+    visit(field("bar", &SaleLine::bar));
+    visit(field("lot", &SaleLine::lot));
+    visit(field("bars", &SaleLine::bars));
+    visit(field("price", &SaleLine::price));
+};
+
+// The price list: the shelf price of a bar from a day on.
+struct Price : HeadOf<Price> {
+    static constexpr std::string_view kTable = "price";
+    Day from;
+    Key<Material> bar;
+    Money shelf;
+};
+template <>
+inline constexpr auto kFields<Price> = [](auto&& visit) {
+    visit(field("from", &Price::from));
+    visit(field("bar", &Price::bar));
+    visit(field("shelf", &Price::shelf));
+};
+
+// What the maker believes people would pay for a bar of this colour, where no price says so.
+struct PriceBelief : HeadOf<PriceBelief> {
+    static constexpr std::string_view kTable = "price_belief";
+    Day date;
+    Key<Colour> colour;
+    std::optional<Money> plain;
+    std::optional<Money> bought;
+    std::optional<Money> own;
+};
+template <>
+inline constexpr auto kFields<PriceBelief> = [](auto&& visit) {
+    visit(field("date", &PriceBelief::date));
+    visit(field("colour", &PriceBelief::colour));
+    visit(field("plain", &PriceBelief::plain));
+    visit(field("bought", &PriceBelief::bought));
+    visit(field("own", &PriceBelief::own));
+};
+
+}  // namespace dyestead

@@ -1,0 +1,63 @@
+// allocate.h - which lots does each use draw on? Quantities only: a changed price changes nothing
+// here, and each material stands for itself.
+//
+// The named lot; else the open one; else the first to expire; else the oldest. What is not there
+// is short: it is settled from the next goods of that material that come.
+#pragma once
+
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "domain/ledger/order.h"
+
+namespace dyestead {
+
+inline constexpr std::uint32_t kNoLot = UINT32_MAX;
+
+// One line of an event that brings goods in or takes them out.
+struct StockLine {
+    FactRef fact;
+    std::uint32_t material = 0;   // place in shop.all<Material>()
+    std::uint32_t lot = kNoLot;   // place in shop.all<Lot>(); of a use: kNoLot is by rule
+    std::int64_t quantity = 0;    // base units, as the material is held
+    Day day{};
+    bool comes_in = false;
+    bool for_sale = false;        // wants bars out of cure
+    bool left_out = false;        // too large, or no way to the material's kind of amount
+    Day ready{};
+    std::optional<Day> best_before;
+};
+
+struct Draw {
+    std::uint32_t lot = kNoLot;  // kNoLot: short
+    std::int64_t quantity = 0;
+};
+
+struct Settlement {
+    std::uint32_t draw = 0;  // the short draw, place in Stock::draws
+    std::int64_t quantity = 0;
+};
+
+// The stock lines of all events in order, and what became of them. Line i has draws[first_draw[i]]
+// to draws[first_draw[i + 1]], likewise settlements; event i has lines[first_line[i]] onwards.
+struct Stock {
+    std::vector<StockLine> lines;
+    std::vector<std::uint32_t> first_line;
+    std::vector<Draw> draws;
+    std::vector<std::uint32_t> first_draw;
+    std::vector<Settlement> settlements;
+    std::vector<std::uint32_t> first_settlement;
+    std::vector<Finding> findings;
+
+    std::span<const StockLine> lines_of(std::uint32_t event) const {
+        return std::span{lines}.subspan(first_line[event], first_line[event + 1] - first_line[event]);
+    }
+};
+
+// The lines alone, in order, with draws and settlements still empty.
+Stock stock_lines(const Shop& shop, std::span<const Event> events);
+
+Stock allocate(const Shop& shop, std::span<const Event> events);
+
+}  // namespace dyestead

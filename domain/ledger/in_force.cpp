@@ -1,0 +1,105 @@
+#include "domain/ledger/in_force.h"
+
+#include <algorithm>
+
+namespace dyestead {
+namespace {
+
+// The latest by `from` among those that match; the greater key where two are from the same day.
+template <class Setting, class Matches>
+const Setting* latest(const Shop& shop, Day day, Matches matches) {
+    const Setting* best = nullptr;
+    for (const Setting& each : shop.all<Setting>())
+        if (each.from <= day && matches(each) && (best == nullptr || each.from >= best->from)) best = &each;
+    return best;
+}
+
+template <class Setting>
+const Setting* latest(const Shop& shop, Day day) {
+    return latest<Setting>(shop, day, [](const Setting&) { return true; });
+}
+
+}  // namespace
+
+const Pay* pay_in_force(const Shop& shop, Key<Person> person, Day day) {
+    return latest<Pay>(shop, day, [&](const Pay& each) { return each.person == person; });
+}
+
+std::optional<Rate> tariff_in_force(const Shop& shop, HeatSource source, Day day) {
+    const auto* tariff = latest<Tariff>(shop, day, [&](const Tariff& each) { return each.source == source; });
+    if (tariff == nullptr) return std::nullopt;
+    return Rate{tariff->per_kwh, Quantity::watt_hours(1'000)};
+}
+
+const Overhead* overhead_in_force(const Shop& shop, Day day) {
+    return latest<Overhead>(shop, day);
+}
+
+Ratio normal_loss_in_force(const Shop& shop, LossOf of, Day day) {
+    const auto* loss = latest<NormalLoss>(shop, day, [&](const NormalLoss& each) { return each.of == of; });
+    return loss == nullptr ? Ratio{} : loss->rate;
+}
+
+Ratio sales_tax_in_force(const Shop& shop, Day day) {
+    const auto* tax = latest<SalesTax>(shop, day);
+    return tax == nullptr ? Ratio{} : tax->rate;
+}
+
+const ChannelFee* fee_in_force(const Shop& shop, Channel channel, Day day) {
+    return latest<ChannelFee>(shop, day, [&](const ChannelFee& each) { return each.channel == channel; });
+}
+
+Ratio waiting_share_in_force(const Shop& shop, Day day) {
+    const auto* share = latest<WaitingShare>(shop, day);
+    return share == nullptr ? Ratio{} : share->share;
+}
+
+std::optional<Money> shelf_price_in_force(const Shop& shop, Key<Material> bar, Day day) {
+    const auto* price = latest<Price>(shop, day, [&](const Price& each) { return each.bar == bar; });
+    if (price == nullptr) return std::nullopt;
+    return price->shelf;
+}
+
+const PriceBelief* price_belief_in_force(const Shop& shop, Key<Colour> colour, Day day) {
+    const PriceBelief* best = nullptr;
+    for (const PriceBelief& each : shop.all<PriceBelief>())
+        if (each.date <= day && each.colour == colour && (best == nullptr || each.date >= best->date)) best = &each;
+    return best;
+}
+
+const Person* default_person(const Shop& shop, Day day) {
+    const Person* first = nullptr;
+    for (const Person& each : shop.all<Person>()) {
+        const Pay* pay = pay_in_force(shop, each.key, day);
+        if (pay != nullptr && pay->standing == Standing::paid) continue;
+        if (first == nullptr || each.code < first->code) first = &each;
+    }
+    return first;
+}
+
+Money overhead_accrued(const Shop& shop, Day day) {
+    std::vector<const Overhead*> settings;
+    for (const Overhead& each : shop.all<Overhead>())
+        if (each.from <= day) settings.push_back(&each);
+    std::ranges::sort(settings, [](const auto* a, const auto* b) {
+        return std::pair{a->from, a->key} < std::pair{b->from, b->key};
+    });
+    Money accrued;
+    for (std::size_t i = 0; i < settings.size(); ++i) {
+        // To the end of the day before the next setting, or of `day`; a year at a time.
+        const Day end = i + 1 < settings.size() ? settings[i + 1]->from : day + Days{1};
+        for (Day start = settings[i]->from; start < end;) {
+            const int year = year_of(start);
+            const Day stop = std::min(end, day_of(year + 1, 1, 1));
+            const auto upto = [&](Day last) {
+                const auto gone = last == day_of(year + 1, 1, 1) ? days_in_year(year) : day_in_year(last);
+                return share_of(settings[i]->per_year.in_millionths(), gone, days_in_year(year));
+            };
+            accrued += Money::millionths(upto(stop) - upto(start));
+            start = stop;
+        }
+    }
+    return accrued;
+}
+
+}  // namespace dyestead

@@ -1,0 +1,46 @@
+// order.h - in which order did things happen? Facts become events, sorted by day, phase of the day,
+// content and key, so that the order of typing has no meaning. A fact that makes a lot comes before
+// the first fact of that day that names it.
+#pragma once
+
+#include <array>
+#include <vector>
+
+#include "domain/ledger/finding.h"
+
+namespace dyestead {
+
+enum class Phase : std::uint8_t {
+    already_here,
+    delivery,
+    sow,
+    tend,
+    harvest,
+    vat,
+    drying,
+    batch,
+    cut,
+    wrap,
+    sale,
+    loss,
+    last,  // planting ended, bills
+};
+
+struct Event {
+    Day day{};
+    Phase phase{};
+    // Best before, quantity, money: what tells two facts of a day apart before their keys do.
+    std::array<std::int64_t, 3> content{};
+    FactKind kind{};
+    std::uint32_t index = 0;  // place in its list of the shop
+    std::int64_t key = 0;
+    bool assumed = false;  // a PlantingEnd that nobody recorded; index is the planting's
+};
+
+// The events up to the end of `as_of`.
+std::vector<Event> in_order(const Shop& shop, Day as_of);
+
+// The last day of a planting's life where no end is on record: the year of its last crop.
+Day assumed_end(const Planting& planting, const Plant& plant);
+
+}  // namespace dyestead

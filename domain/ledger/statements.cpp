@@ -1,0 +1,99 @@
+#include "domain/ledger/statements.h"
+
+#include "domain/ledger/in_force.h"
+
+namespace dyestead {
+namespace {
+
+bool comes_in(Boundary boundary) {
+    return boundary <= Boundary::provisional;
+}
+
+// What every account holds at the end of a day.
+std::vector<Cost> balances(const Ledger& ledger, Day day) {
+    std::vector<Cost> balances(ledger.accounts.end);
+    for (const Movement& movement : ledger.movements) {
+        if (movement.on() > day) break;
+        balances[movement.from] -= movement.cost;
+        balances[movement.to] += movement.cost;
+    }
+    return balances;
+}
+
+bool in_cure(const Shop& shop, const Ledger& ledger, std::uint32_t lot, Day day) {
+    const Material* material = shop.find(shop.all<Lot>()[lot].material);
+    return material != nullptr && material->kind == MaterialKind::bar && ledger.lots[lot].ready > day;
+}
+
+}  // namespace
+
+CostPartition cost_partition(const Shop& shop, const Ledger& ledger, Day day) {
+    const std::vector<Cost> held = balances(ledger, day);
+    CostPartition terms;
+    for (Account each = 0; each < kBoundaries; ++each) {
+        const auto boundary = static_cast<Boundary>(each);
+        if (comes_in(boundary)) {
+            terms.in -= held[each];
+        } else if (boundary == Boundary::sold) {
+            terms.sold += held[each];
+        } else if (boundary == Boundary::lost) {
+            terms.lost += held[each];
+        } else if (boundary == Boundary::given) {
+            terms.given += held[each];
+        } else {
+            terms.period += held[each];
+        }
+    }
+    Cost accrued;
+    accrued.overhead = overhead_accrued(shop, day);
+    terms.in += accrued;
+    terms.period += accrued;
+    for (Account each = kBoundaries; each < ledger.accounts.end; ++each) {
+        const bool ready = ledger.accounts.kind(each) == AccountKind::lot &&
+                           !in_cure(shop, ledger, ledger.accounts.index(each), day);
+        (ready ? terms.stock : terms.in_progress) += held[each];
+    }
+    return terms;
+}
+
+std::vector<QuantityPartition> quantity_partitions(const Shop& shop, const Ledger& ledger, Day day) {
+    std::vector<QuantityPartition> terms(shop.all<Material>().size());
+    std::vector<std::int64_t> in_lot(ledger.lots.size());
+    const AccountPlan& plan = ledger.accounts;
+    for (const Movement& movement : ledger.movements) {
+        if (movement.on() > day) break;
+        if (movement.quantity == 0) continue;
+        QuantityPartition& term = terms[ledger.sources[movement.source].material];
+        const bool out_of_lot = plan.kind(movement.from) == AccountKind::lot;
+        if (out_of_lot) {
+            in_lot[plan.index(movement.from)] -= movement.quantity;
+        } else if (movement.from < kBoundaries) {
+            term.in += movement.quantity;
+        } else {
+            term.made += movement.quantity;
+        }
+        const bool into_use = out_of_lot || movement.from == account(Boundary::provisional);
+        if (!into_use) {
+            in_lot[plan.index(movement.to)] += movement.quantity;
+        } else if (movement.to == account(Boundary::provisional)) {
+            term.in -= movement.quantity;
+        } else if (movement.to == account(Boundary::sold)) {
+            term.sold += movement.quantity;
+        } else if (movement.to == account(Boundary::lost)) {
+            term.lost += movement.quantity;
+        } else if (movement.to == account(Boundary::given)) {
+            term.given += movement.quantity;
+        } else {
+            term.used += movement.quantity;
+        }
+    }
+    for (std::uint32_t lot = 0; lot < in_lot.size(); ++lot) {
+        const Material* material = shop.find(shop.all<Lot>()[lot].material);
+        if (material == nullptr) continue;
+        QuantityPartition& term = terms[static_cast<std::size_t>(material - shop.all<Material>().data())];
+        (in_cure(shop, ledger, lot, day) ? term.in_progress : term.stock) += in_lot[lot];
+    }
+    return terms;
+}
+
+}  // namespace dyestead

@@ -1,0 +1,142 @@
+#include "domain/facts/lines_of.h"
+#include "domain/facts/material_amount.h"
+#include "domain/ledger/allocate.h"
+#include "domain/text/amounts.h"
+
+namespace dyestead {
+namespace {
+
+template <class Fact>
+std::uint32_t place(const Shop& shop, Key<Fact> key) {
+    const Fact* fact = shop.find(key);
+    return fact == nullptr ? kNoLot : static_cast<std::uint32_t>(fact - shop.all<Fact>().data());
+}
+
+class Lister {
+public:
+    Lister(const Shop& shop, Stock& stock) : shop_{shop}, stock_{stock} {}
+
+    void add(const Event& event) {
+        day_ = event.day;
+        if (event.assumed) return;
+        post<AlreadyHere>(event, [&](const AlreadyHere& fact) {
+            comes_in(ref(fact), fact.lot, fact.amount, fact.date, fact.best_before);
+        });
+        post<Delivery>(event, [&](const Delivery& fact) {
+            for (const DeliveryLine* line : delivered_(fact.key))
+                comes_in(ref(*line), line->lot, line->amount, fact.date, line->best_before);
+        });
+        post<Planting>(event, [&](const Planting& fact) { uses(sown_, fact); });
+        post<Tending>(event, [&](const Tending& fact) { uses(fed_, fact); });
+        post<Harvest>(event, [&](const Harvest& fact) {
+            comes_in(ref(fact), fact.lot, fact.amount, fact.date, std::nullopt);
+        });
+        post<Vat>(event, [&](const Vat& fact) { uses(steeped_, fact); });
+        post<Drying>(event, [&](const Drying& fact) {
+            if (fact.lot && fact.amount && !fact.amount->quantity.is_zero())
+                comes_in(ref(fact), *fact.lot, *fact.amount, fact.date, std::nullopt);
+        });
+        post<Batch>(event, [&](const Batch& fact) { uses(poured_, fact); });
+        post<Cut>(event, [&](const Cut& fact) {
+            const int good = std::max(0, fact.bars - fact.rejected);
+            comes_in(ref(fact), fact.lot, bars(good), fact.cured, std::nullopt);
+        });
+        post<Wrapping>(event, [&](const Wrapping& fact) { uses(wrapped_, fact); });
+        post<Fair>(event, [&](const Fair& fact) {
+            for (const FairLine* line : taken_(fact.key))
+                goes_out(ref(*line), line->bar, line->lot, bars(std::max(0, line->taken - line->back)), true);
+        });
+        post<Sale>(event, [&](const Sale& fact) {
+            for (const SaleLine* line : sold_(fact.key))
+                goes_out(ref(*line), line->bar, line->lot, bars(std::max(0, line->bars)), true);
+        });
+        post<Loss>(event, [&](const Loss& fact) { goes_out(ref(fact), fact.material, fact.lot, fact.amount, false); });
+    }
+
+private:
+    template <class Fact, class Post>
+    void post(const Event& event, Post post) {
+        if (event.kind == kKindOf<Fact>) post(shop_.all<Fact>()[event.index]);
+    }
+
+    static Amount bars(int count) { return {Quantity::pieces(count), Unit::piece, Mark::measured}; }
+
+    StockLine of(FactRef fact) const {
+        StockLine line;
+        line.fact = fact;
+        line.day = day_;
+        return line;
+    }
+
+    template <class Of>
+    void uses(const LinesOf<UseIn<Of>>& lines, const Of& fact) {
+        for (const auto* line : lines(fact.key)) goes_out(ref(*line), line->material, line->lot, line->amount, false);
+    }
+
+    void comes_in(FactRef fact, Key<Lot> lot, const Amount& amount, Day ready, std::optional<Day> best_before) {
+        const Lot* found = shop_.find(lot);
+        if (found == nullptr) return;
+        StockLine line = of(fact);
+        line.material = place(shop_, found->material);
+        line.lot = place(shop_, lot);
+        line.comes_in = true;
+        line.ready = ready;
+        line.best_before = best_before;
+        keep(line, amount);
+    }
+
+    void goes_out(FactRef fact, Key<Material> material, std::optional<Key<Lot>> lot, const Amount& amount, bool sale) {
+        StockLine line = of(fact);
+        line.material = place(shop_, material);
+        line.lot = lot ? place(shop_, *lot) : kNoLot;
+        line.for_sale = sale;
+        if (line.material == kNoLot) return;
+        if (line.lot != kNoLot && shop_.all<Lot>()[line.lot].material != material) {
+            find(FindingCode::lot_of_another_material, fact,
+                 {shop_.all<Lot>()[line.lot].code, shop_.all<Material>()[line.material].name});
+            line.lot = kNoLot;
+        }
+        keep(line, amount);
+    }
+
+    void keep(StockLine line, const Amount& amount) {
+        if (line.material == kNoLot) return;
+        const Material& material = shop_.all<Material>()[line.material];
+        const auto quantity = as_held(material, amount);
+        if (!quantity) find(FindingCode::amount_not_convertible, line.fact, {print(amount), material.name});
+        line.left_out = !quantity;
+        line.quantity = quantity ? quantity->in_base() : 0;
+        stock_.lines.push_back(line);
+    }
+
+    void find(FindingCode code, FactRef about, std::vector<std::string> args) {
+        stock_.findings.push_back({code, about, day_, std::move(args)});
+    }
+
+    const Shop& shop_;
+    Stock& stock_;
+    Day day_{};
+    LinesOf<DeliveryLine> delivered_{shop_};
+    LinesOf<PlantingUse> sown_{shop_};
+    LinesOf<TendingUse> fed_{shop_};
+    LinesOf<VatUse> steeped_{shop_};
+    LinesOf<BatchUse> poured_{shop_};
+    LinesOf<WrappingUse> wrapped_{shop_};
+    LinesOf<FairLine> taken_{shop_};
+    LinesOf<SaleLine> sold_{shop_};
+};
+
+}  // namespace
+
+Stock stock_lines(const Shop& shop, std::span<const Event> events) {
+    Stock stock;
+    Lister lister{shop, stock};
+    for (const Event& event : events) {
+        stock.first_line.push_back(static_cast<std::uint32_t>(stock.lines.size()));
+        lister.add(event);
+    }
+    stock.first_line.push_back(static_cast<std::uint32_t>(stock.lines.size()));
+    return stock;
+}
+
+}  // namespace dyestead

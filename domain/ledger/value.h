@@ -1,0 +1,190 @@
+// value.h - what does each event move, and at what cost? One pass over the events in order, with
+// every lot a draw takes already settled by allocate.h.
+//
+// Bookkeeper is the only writer of movements: each takes from one account what it gives another.
+// One file per stage of the work (value_garden.cpp ...) says which movements a fact makes.
+#pragma once
+
+#include <optional>
+#include <span>
+
+#include "domain/facts/lines_of.h"
+#include "domain/ledger/allocate.h"
+#include "domain/ledger/ledger.h"
+
+namespace dyestead {
+
+class Bookkeeper {
+public:
+    Bookkeeper(const Shop& shop, const Stock& stock, Day as_of);
+
+    // The event whose stock lines `take` and `receive` speak of.
+    void begin(const Event& event, std::uint32_t number);
+    void finish();  // settles what the event's goods owe
+
+    Day day() const { return day_; }
+    const Shop& shop() const { return shop_; }
+    Ledger& ledger() { return ledger_; }
+
+    // Accounts.
+    Account lot(std::uint32_t index) const { return ledger_.accounts.lots + index; }
+    template <class Fact>
+    std::optional<std::uint32_t> place(Key<Fact> key) const {
+        const Fact* fact = shop_.find(key);
+        if (fact == nullptr) return std::nullopt;
+        return static_cast<std::uint32_t>(fact - shop_.all<Fact>().data());
+    }
+    Account planting(std::uint32_t index) const { return ledger_.accounts.plantings + index; }
+    Account vat(std::uint32_t index) const { return ledger_.accounts.vats + index; }
+    Account batch(std::uint32_t index) const { return ledger_.accounts.batches + index; }
+    const Cost& balance(Account account) const { return ledger_.balances[account]; }
+
+    std::uint32_t source(FactRef fact, std::uint32_t material = 0, bool named = false);
+    // `cost` by value: callers hand in the balance of the very account it leaves.
+    void move(Account from, Account to, std::uint32_t source, std::int64_t quantity, Cost cost);
+    // Cost from outside: left out with a finding where the total would pass the gate.
+    void enter(Boundary from, Account to, FactRef fact, const Cost& cost);
+
+    // All uses of the event go to one account.
+    void take_all(Account to);
+    void take(const StockLine& line, Account to);
+    // A draw that is short: taken provisionally, at the latest goods' cost.
+    void take_short(const StockLine& line, const Draw& draw, std::uint32_t source, Account to);
+    // The goods of a line come into their lot from an account, at a cost.
+    void receive(const StockLine& line, Account from, const Cost& cost);
+    // The event's stock line of a fact; null where it has none or was left out.
+    const StockLine* line_of(FactRef fact) const;
+    std::span<const StockLine> lines() const { return stock_.lines_of(event_); }
+    std::span<const Draw> draws(const StockLine& line) const;
+
+    // Somebody's time: of the shop's own people as labour and minutes, of paid ones as a wage.
+    void work(const std::optional<Key<Person>>& who, const std::optional<Span>& time, Account to, FactRef fact);
+    void work(const std::optional<Key<Person>>& who, Minutes time, Account to, FactRef fact);
+    // The time as it stood before the books: from `already here`.
+    Cost own_time(const std::optional<Key<Person>>& who, const std::optional<Span>& time, FactRef fact);
+
+    void find(FindingCode code, FactRef about, std::vector<std::string> args = {});
+
+    Ledger close() &&;
+
+private:
+    struct Short {
+        Cost cost{};
+        std::int64_t left = 0;
+    };
+    struct UnitCost {
+        Cost cost{};
+        std::int64_t quantity = 0;
+    };
+
+    std::uint32_t number_of(const StockLine& line) const {
+        return static_cast<std::uint32_t>(&line - stock_.lines.data());
+    }
+    Cost provisional(const StockLine& line, std::int64_t quantity);
+    void settle(std::uint32_t line);
+    const Pay* pay(const std::optional<Key<Person>>& who, FactRef fact, bool& known);
+
+    const Shop& shop_;
+    const Stock& stock_;
+    Ledger ledger_;
+    Day day_{};
+    std::uint32_t event_ = 0;
+    std::vector<Short> short_;       // one for each draw of the stock
+    std::vector<UnitCost> last_;     // one for each material: what its latest goods cost
+    Cost entered_{};                 // sizes of all that came in
+};
+
+// What a fact of each stage moves.
+class GardenBook {
+public:
+    explicit GardenBook(Bookkeeper& books);
+    void post(const Planting& fact);
+    void post(const StandingBed& fact);
+    void post(const Tending& fact);
+    void post(const Harvest& fact);
+    void end(std::uint32_t planting, FactRef fact, bool assumed);
+    // Shares a dye-only bill over the beds in hand, by area. False where there are none.
+    bool share_bill(const PaidOut& bill, Money amount);
+
+private:
+    struct Bed {
+        bool sown = false;
+        bool ended = false;
+        bool guessed = false;
+        std::int64_t harvested = 0;
+    };
+    std::int64_t expected(std::uint32_t planting, FactRef fact);
+    std::int64_t area(const Planting& planting) const;
+
+    Bookkeeper& books_;
+    std::vector<Bed> beds_;
+};
+
+class VatBook {
+public:
+    explicit VatBook(Bookkeeper& books);
+    void post(const Vat& fact);
+    void post(const Drying& fact);
+    bool share_bill(const PaidOut& bill, Money amount);
+
+private:
+    struct Pot {
+        bool begun = false;
+        bool dried = false;
+    };
+    void heat(const VatHeat& line, Account vat);
+
+    Bookkeeper& books_;
+    std::vector<Pot> pots_;
+    LinesOf<VatHeat> heats_;
+    LinesOf<VatStep> steps_;
+    LinesOf<DryingVat> joined_;
+};
+
+class BenchBook {
+public:
+    explicit BenchBook(Bookkeeper& books);
+    void post(const Batch& fact);
+    void post(const Cut& fact);
+    void post(const Wrapping& fact);
+
+private:
+    struct Loaf {
+        bool poured = false;
+        bool cut = false;
+    };
+    Bookkeeper& books_;
+    std::vector<Loaf> loaves_;
+    LinesOf<BatchTime> times_;
+};
+
+class StallBook {
+public:
+    explicit StallBook(Bookkeeper& books);
+    void post(const Fair& fact);
+    void post(const Sale& fact);
+
+private:
+    // Sells the event's line of a fact; gives the bars, in thousandths.
+    std::int64_t sell(FactRef fact, std::optional<Money> price);
+
+    Bookkeeper& books_;
+    LinesOf<FairLine> taken_;
+    LinesOf<FairTime> times_;
+    LinesOf<SaleLine> sold_;
+};
+
+class CupboardBook {
+public:
+    explicit CupboardBook(Bookkeeper& books);
+    void post(const AlreadyHere& fact);
+    void post(const Delivery& fact);
+    void post(const Loss& fact);
+
+private:
+    Bookkeeper& books_;
+    LinesOf<DeliveryLine> lines_;
+    std::vector<std::int64_t> usual_lost_;  // one for each lot: base units lost as usual so far
+};
+
+}  // namespace dyestead

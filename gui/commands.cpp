@@ -1,0 +1,79 @@
+#include "gui/commands.h"
+
+#include <fmt/format.h>
+
+#include "gui/models/places.h"
+#include "gui/widgets/text.h"
+#include "reports/words/say.h"
+
+namespace dyestead::gui {
+
+using reports::say;
+
+namespace {
+
+void add(wxMenu& menu, int id, const std::string& label, std::string_view key) {
+    menu.Append(id, shown(key.empty() ? label : fmt::format("{}\t{}", label, key)));
+}
+
+wxMenu* file_menu(wxFileHistory& recent) {
+    auto* menu = new wxMenu;
+    auto* opened = new wxMenu;
+    add(*menu, wxID_OPEN, say("&Open a shop file..."), "Ctrl+O");
+    menu->AppendSubMenu(opened, shown(say("Opened &before")));
+    add(*menu, kReadAgain, say("&Read again"), "F5");
+    menu->AppendSeparator();
+    add(*menu, kSavePage, say("&Save page as..."), "Ctrl+S");
+    add(*menu, kPrintPage, say("Show as &pages to print"), "Ctrl+P");
+    menu->AppendSeparator();
+    add(*menu, wxID_EXIT, say("&Quit"), "Ctrl+Q");
+    recent.UseMenu(opened);
+    return menu;
+}
+
+// The letter to press with Alt in an open menu: no two places begin alike, but for these.
+std::string place_label(Place place) {
+    switch (place) {
+        case Place::today: return say("&Today");
+        case Place::garden: return say("&Garden");
+        case Place::vat: return say("V&at");
+        case Place::bench: return say("&Bench");
+        case Place::cupboard: return say("&Cupboard");
+        case Place::stall: return say("&Stall");
+        case Place::verdict: return say("&Verdict");
+        case Place::books: return say("Boo&ks");
+    }
+    return {};
+}
+
+wxMenu* go_menu() {
+    auto* menu = new wxMenu;
+    for (std::size_t i = 0; i < kPlaces.size(); ++i) {
+        add(*menu, kFirstPlace + static_cast<int>(i), place_label(kPlaces[i]), fmt::format("Ctrl+{}", i + 1));
+    }
+    menu->AppendSeparator();
+    add(*menu, kNextPart, say("&Next part of the window"), "F6");
+    add(*menu, wxID_FIND, say("Find &in the cupboard"), "Ctrl+F");
+    add(*menu, kFigures, say("&Figures of the picture as a list"), "Ctrl+G");
+    add(*menu, kBackToRecords, say("Back to the &records"), "Ctrl+B");
+    return menu;
+}
+
+wxMenu* help_menu() {
+    auto* menu = new wxMenu;
+    add(*menu, kKeys, say("&Keys"), "F1");
+    add(*menu, kAbout, say("&About this program"), "");
+    return menu;
+}
+
+}  // namespace
+
+wxMenuBar* make_menus(wxFileHistory& recent) {
+    auto* bar = new wxMenuBar;
+    bar->Append(file_menu(recent), shown(say("&File")));
+    bar->Append(go_menu(), shown(say("&Go")));
+    bar->Append(help_menu(), shown(say("&Help")));
+    return bar;
+}
+
+}  // namespace dyestead::gui

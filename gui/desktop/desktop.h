@@ -1,0 +1,30 @@
+// desktop.h - what wxWidgets does not do alike on every desktop. One .cpp per desktop; for now GTK only.
+#pragma once
+
+#include <wx/dataview.h>
+#include <string>
+
+namespace dyestead::gui {
+
+// The name under which the desktop and screen readers know the program. To be called before any window is made.
+void set_program_name(const std::string& name);
+
+// What a screen reader calls a control that no label stands before: a table, a list, a slider, a picture.
+void set_accessible_name(wxWindow& window, const std::string& name);
+
+// How high a static text has to be when it is so wide and its words wrap.
+int wrapped_height(wxWindow& static_text, int width);
+
+// Keys typed into a table or list move nothing by themselves: the desktop's own search box stays shut.
+void switch_off_type_ahead(wxWindow& table);
+
+// Room around the words of a list's rows, in pixels.
+void give_rows_room(wxWindow& list, int beside, int above);
+
+// Selects a row and puts the keyboard's cursor on it: the arrows go on from there.
+void choose_row(wxWindow& list, int row);
+
+// The columns of a table share the room that is left over.
+void share_width(wxDataViewCtrl& table);
+
+}  // namespace dyestead::gui

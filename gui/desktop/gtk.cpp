@@ -1,0 +1,69 @@
+#include "gui/desktop/desktop.h"
+
+#include <gtk/gtk.h>
+
+namespace dyestead::gui {
+
+namespace {
+
+// A table or list is wrapped in a scrolled window: the child is what has rows, and what a screen reader looks at.
+GtkWidget* inner_widget(wxWindow& window) {
+    GtkWidget* widget = window.GetHandle();
+    if (GTK_IS_SCROLLED_WINDOW(widget)) {
+        if (GtkWidget* child = gtk_bin_get_child(GTK_BIN(widget))) return child;
+    }
+    return widget;
+}
+
+}  // namespace
+
+void set_program_name(const std::string& name) {
+    g_set_prgname(name.c_str());
+}
+
+void set_accessible_name(wxWindow& window, const std::string& name) {
+    atk_object_set_name(gtk_widget_get_accessible(inner_widget(window)), name.c_str());
+}
+
+int wrapped_height(wxWindow& static_text, int width) {
+    // Measured on a copy: the label itself would answer with the height it was last given.
+    PangoLayout* layout = pango_layout_copy(gtk_label_get_layout(GTK_LABEL(static_text.GetHandle())));
+    pango_layout_set_width(layout, width * PANGO_SCALE);
+    pango_layout_set_wrap(layout, PANGO_WRAP_WORD_CHAR);
+    int height = 0;
+    pango_layout_get_pixel_size(layout, nullptr, &height);
+    g_object_unref(layout);
+    return height;
+}
+
+void switch_off_type_ahead(wxWindow& table) {
+    GtkWidget* widget = inner_widget(table);
+    if (GTK_IS_TREE_VIEW(widget)) gtk_tree_view_set_enable_search(GTK_TREE_VIEW(widget), FALSE);
+}
+
+void give_rows_room(wxWindow& list, int beside, int above) {
+    GtkWidget* widget = inner_widget(list);
+    if (!GTK_IS_TREE_VIEW(widget)) return;
+    GtkTreeViewColumn* column = gtk_tree_view_get_column(GTK_TREE_VIEW(widget), 0);
+    GList* cells = gtk_cell_layout_get_cells(GTK_CELL_LAYOUT(column));
+    for (GList* cell = cells; cell != nullptr; cell = cell->next) {
+        gtk_cell_renderer_set_padding(GTK_CELL_RENDERER(cell->data), beside, above);
+    }
+    g_list_free(cells);
+}
+
+void choose_row(wxWindow& list, int row) {
+    GtkWidget* widget = inner_widget(list);
+    if (!GTK_IS_TREE_VIEW(widget)) return;
+    GtkTreePath* path = gtk_tree_path_new_from_indices(row, -1);
+    gtk_tree_view_set_cursor(GTK_TREE_VIEW(widget), path, nullptr, FALSE);
+    gtk_tree_path_free(path);
+}
+
+void share_width(wxDataViewCtrl& table) {
+    for (unsigned i = 0; i < table.GetColumnCount(); ++i) {
+        gtk_tree_view_column_set_expand(GTK_TREE_VIEW_COLUMN(table.GetColumn(i)->GetGtkHandle()), TRUE);
+    }
+}
+
+}  // namespace dyestead::gui

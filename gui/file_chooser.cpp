@@ -1,0 +1,44 @@
+#include "gui/file_chooser.h"
+
+#include <wx/filedlg.h>
+
+#include "gui/widgets/text.h"
+#include "reports/words/say.h"
+
+namespace dyestead::gui {
+
+using reports::say;
+
+namespace {
+
+std::optional<std::filesystem::path> answer(wxFileDialog& dialog) {
+    if (dialog.ShowModal() != wxID_OK) return std::nullopt;
+    return std::filesystem::path{typed(dialog.GetPath())};
+}
+
+}  // namespace
+
+std::optional<std::filesystem::path> DesktopFileChooser::shop_to_open(wxWindow* parent) {
+    wxFileDialog dialog{parent,
+                        shown(say("Open a shop file")),
+                        wxString{},
+                        wxString{},
+                        shown(say("Shop files") + " (*.dyestead)|*.dyestead|" + say("All files") + " (*)|*"),
+                        wxFD_OPEN | wxFD_FILE_MUST_EXIST};
+    return answer(dialog);
+}
+
+std::optional<std::filesystem::path> DesktopFileChooser::page_to_save(wxWindow* parent, const std::string& name) {
+    wxFileDialog dialog{
+        parent,
+        shown(say("Save this page")),
+        wxString{},
+        shown(name + ".pdf"),
+        shown(say("A page to print") + " (*.pdf)|*.pdf|" + say("A page for a browser") + " (*.html)|*.html"),
+        wxFD_SAVE | wxFD_OVERWRITE_PROMPT};
+    auto path = answer(dialog);
+    if (path && !path->has_extension()) path->replace_extension(dialog.GetFilterIndex() == 1 ? ".html" : ".pdf");
+    return path;
+}
+
+}  // namespace dyestead::gui

@@ -1,0 +1,26 @@
+// file_chooser.h - asks which file is meant. An interface, because no test can answer the desktop's own dialog.
+#pragma once
+
+#include <wx/window.h>
+#include <filesystem>
+#include <optional>
+#include <string>
+
+namespace dyestead::gui {
+
+class FileChooser {
+public:
+    virtual ~FileChooser() = default;
+    // Nothing when the person thinks better of it.
+    virtual std::optional<std::filesystem::path> shop_to_open(wxWindow* parent) = 0;
+    // A page to write: the suffix, .pdf or .html, says which kind.
+    virtual std::optional<std::filesystem::path> page_to_save(wxWindow* parent, const std::string& name) = 0;
+};
+
+class DesktopFileChooser : public FileChooser {
+public:
+    std::optional<std::filesystem::path> shop_to_open(wxWindow* parent) override;
+    std::optional<std::filesystem::path> page_to_save(wxWindow* parent, const std::string& name) override;
+};
+
+}  // namespace dyestead::gui

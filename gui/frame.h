@@ -1,0 +1,71 @@
+// frame.h - the one window: the list of places at the left, the chosen place at the right, and what went wrong said
+// between heading and place, never in a box that has to be answered.
+#pragma once
+
+#include <wx/fileconf.h>
+#include <wx/filehistory.h>
+#include <wx/frame.h>
+#include <array>
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <string>
+
+#include "gui/file_chooser.h"
+#include "gui/models/places.h"
+#include "gui/open_books.h"
+
+class wxInfoBar;
+class wxListBox;
+class wxSimplebook;
+
+namespace dyestead::gui {
+
+class EmptyPage;
+class Heading;
+class Page;
+class KeysPage;
+class VerdictPage;
+
+class Frame : public wxFrame {
+public:
+    Frame(std::unique_ptr<FileChooser> chooser, Place first);
+
+    // Shows the shop, or says in one sentence why it cannot and leaves the window empty.
+    void open(const std::filesystem::path& path);
+    void go_to(Place place);
+    void say(std::string_view sentence);
+
+private:
+    void build();
+    void bind_commands();
+    void ask_and_open();
+    void open_recent(int which);
+    void read_again(bool say_if_same);
+    void show_books();
+    void show_place();
+    void show_keys();
+    void show_about();
+    void next_part();
+    void take_focus();
+    void save_page();
+    void print_page();
+    Page* page() const;
+
+    std::unique_ptr<FileChooser> chooser_;
+    wxFileConfig settings_;
+    wxFileHistory recent_{6};
+    std::optional<OpenBooks> open_;
+    Place place_;
+
+    wxListBox* list_ = nullptr;
+    Heading* heading_ = nullptr;
+    wxInfoBar* bar_ = nullptr;
+    wxSimplebook* pages_ = nullptr;
+    std::array<Page*, kPlaces.size()> places_{};
+    VerdictPage* verdict_ = nullptr;
+    EmptyPage* empty_ = nullptr;
+    KeysPage* keys_ = nullptr;
+};
+
+}  // namespace dyestead::gui

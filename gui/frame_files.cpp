@@ -1,0 +1,101 @@
+// The frame's part that has to do with files: which shop is open, and pages written from it.
+#include <wx/filename.h>
+#include <wx/infobar.h>
+#include <wx/utils.h>
+#include <fstream>
+
+#include "db/trouble.h"
+#include "gui/frame.h"
+#include "gui/places/empty_page.h"
+#include "gui/places/verdict_page.h"
+#include "gui/today.h"
+#include "gui/widgets/text.h"
+#include "reports/words/say.h"
+#include "reports/words/trouble_words.h"
+#include "reports/write/html.h"
+#include "reports/write/pdf.h"
+
+namespace dyestead::gui {
+
+using reports::arg;
+
+namespace {
+
+// Throws: db::ShopTrouble when the page cannot be written in full.
+void write_page(const std::filesystem::path& path, const reports::Document& document) {
+    const std::string bytes =
+        path.extension() == ".html" ? reports::write_html(document) : reports::write_pdf(document);
+    std::ofstream file(path, std::ios::binary);
+    file.write(bytes.data(), static_cast<std::streamsize>(bytes.size()));
+    file.close();
+    if (!file) throw db::ShopTrouble(TroubleId::cannot_write, path);
+}
+
+}  // namespace
+
+void Frame::open(const std::filesystem::path& path) {
+    bar_->Dismiss();
+    try {
+        open_.emplace(std::filesystem::absolute(path), today());
+    } catch (const db::ShopTrouble& trouble) {
+        open_.reset();
+        const std::string sentence = reports::trouble_sentence(trouble.trouble);
+        empty_->say(sentence);
+        say(sentence);
+        show_place();
+        empty_->focus_button();
+        return;
+    }
+    recent_.AddFileToHistory(shown(open_->path().string()));
+    recent_.Save(settings_);
+    settings_.Flush();
+    show_books();
+    take_focus();
+}
+
+void Frame::ask_and_open() {
+    if (const auto path = chooser_->shop_to_open(this)) open(*path);
+}
+
+void Frame::open_recent(int which) {
+    open(typed(recent_.GetHistoryFile(static_cast<std::size_t>(which))));
+}
+
+void Frame::read_again(bool say_if_same) {
+    if (!open_) return;
+    try {
+        if (open_->read_if_changed(today())) {
+            show_books();
+            say(reports::say("The shop file had changed; what you see is what it holds now."));
+        } else if (say_if_same) {
+            say(reports::say("Read again: the shop file holds what you see."));
+        }
+    } catch (const db::ShopTrouble& trouble) {
+        say(reports::say("{trouble} What you see is as it was read before.",
+                         arg("trouble", reports::trouble_sentence(trouble.trouble))));
+    }
+}
+
+void Frame::save_page() {
+    const auto document = open_ ? verdict_->paper() : std::nullopt;
+    if (!document) return say(reports::say("There is no verdict to save yet."));
+    if (const auto path = chooser_->page_to_save(this, document->report)) {
+        write_page(*path, *document);
+        say(reports::say("The page is in {path}.", arg("path", path->string())));
+    }
+}
+
+void Frame::print_page() {
+    const auto document = open_ ? verdict_->paper() : std::nullopt;
+    if (!document) return say(reports::say("There is no verdict to print yet."));
+    const std::filesystem::path made = typed(wxFileName::CreateTempFileName("dyestead-"));
+    const std::filesystem::path path = made.string() + ".pdf";
+    std::filesystem::rename(made, path);  // the name tells the desktop what is in it
+    write_page(path, *document);
+    if (!wxLaunchDefaultApplication(shown(path.string()))) {
+        say(reports::say(
+            "No program to show pages is set up here; the page is in {path}.", arg("path", path.string())));
+    }
+}
+
+}  // namespace dyestead::gui

@@ -1,0 +1,38 @@
+#include "gui/language.h"
+
+#include <wx/translation.h>
+
+#include "gui/widgets/text.h"
+#include "reports/words/say.h"
+
+namespace dyestead::gui {
+
+namespace {
+
+constexpr const char* kCatalogue = "dyestead";
+
+std::string translated(std::string_view english) {
+    return typed(wxGetTranslation(shown(english), kCatalogue));
+}
+
+std::string counted(std::string_view one, std::string_view many, std::uint64_t count) {
+    return typed(wxGetTranslation(shown(one), shown(many), static_cast<unsigned>(count), kCatalogue));
+}
+
+}  // namespace
+
+void choose_language() {
+    // No wxLocale: that one changes how the whole process reads and writes numbers.
+    auto* translations = new wxTranslations;
+    wxTranslations::Set(translations);
+    const wxString language = translations->GetBestTranslation(kCatalogue, wxLANGUAGE_ENGLISH);
+    if (!language.empty()) {
+        // One language for all catalogues, or stock buttons come in another than our own texts.
+        translations->SetLanguage(language);
+        translations->AddStdCatalog();
+        translations->AddCatalog(kCatalogue);
+    }
+    reports::set_translation({translated, counted});
+}
+
+}  // namespace dyestead::gui

@@ -1,0 +1,47 @@
+// verdict_view.h - the verdict as the window shows it: the sentences of the paper, word for word, its tables and
+// picture; and the same while something is being tried out.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "domain/decisions/verdict.h"
+#include "gui/models/books.h"
+#include "reports/document.h"
+
+namespace dyestead::gui {
+
+struct VerdictView {
+    std::string headline;
+    std::vector<std::string> lines;  // what is missing; each bar, your hours, what would turn it
+    std::string stands_on;           // small
+    std::string caution;             // whether the colour may be sold at all; blank once it may
+    reports::Table side_by_side;
+    reports::Table adds_up;  // where one bar's cost comes from
+    std::optional<reports::Chart> chart;
+    reports::Table figures;  // the picture's, as a list
+};
+
+VerdictView verdict_view(const Books& books, const Verdict& verdict);
+// As if the model were another one. Requires: verdict.figures.model.
+VerdictView tried_view(const Books& books, const Verdict& verdict, const Model& tried);
+
+// The colours of the shop by name, and the one to begin with: the one most worked in the verdict's months.
+struct ColourChoice {
+    std::vector<std::string> names;
+    std::vector<Key<Colour>> colours;
+    std::size_t first = 0;
+};
+ColourChoice colour_choice(const Books& books);
+
+// Where a verdict cannot be begun yet: what is missing.
+std::string no_colour_sentence();
+std::string trying_out_sentence();
+std::string no_dials_sentence();
+
+// Rows for the parts of a picture, columns for its bars.
+reports::Table figures_of(const reports::StackedBars& bars);
+
+}  // namespace dyestead::gui

@@ -1,0 +1,41 @@
+#include "gui/places/empty_page.h"
+
+#include <wx/button.h>
+#include <wx/sizer.h>
+
+#include "gui/guarded.h"
+#include "gui/models/places.h"
+#include "gui/widgets/paddings.h"
+#include "gui/widgets/text.h"
+#include "gui/widgets/wrapped_text.h"
+#include "reports/words/say.h"
+
+namespace dyestead::gui {
+
+EmptyPage::EmptyPage(wxWindow* parent, std::function<void()> open) : wxPanel(parent, wxID_ANY) {
+    reason_ = new WrappedText(this, TextSize::heading);
+    advice_ = new WrappedText(this, TextSize::plain);
+    open_ = new wxButton(this, wxID_ANY, shown(reports::say("&Open a shop file...")));
+    open_->Bind(wxEVT_BUTTON, [open = std::move(open)](wxCommandEvent&) { guarded("opening a shop file", open); });
+
+    auto* column = new wxBoxSizer(wxVERTICAL);
+    column->AddSpacer(FromDIP(kEdge));
+    column->Add(reason_, wxSizerFlags{}.Expand().Border(wxBOTTOM, FromDIP(kApart)));
+    column->Add(advice_, wxSizerFlags{}.Expand().Border(wxBOTTOM, FromDIP(kEdge)));
+    column->Add(open_, wxSizerFlags{});
+    auto* edge = new wxBoxSizer(wxVERTICAL);
+    edge->Add(column, wxSizerFlags{1}.Expand().Border(wxALL, FromDIP(kEdge)));
+    SetSizer(edge);
+}
+
+void EmptyPage::say(const std::string& reason) {
+    reason_->say(reason.empty() ? nothing_open() : reason);
+    advice_->say(how_to_open());
+    Layout();
+}
+
+void EmptyPage::focus_button() {
+    open_->SetFocus();
+}
+
+}  // namespace dyestead::gui

@@ -1,0 +1,28 @@
+// empty_page.h - what stands in the window while no shop is open: why, and what to do next.
+#pragma once
+
+#include <wx/panel.h>
+#include <functional>
+#include <string>
+
+class wxButton;
+
+namespace dyestead::gui {
+
+class WrappedText;
+
+class EmptyPage : public wxPanel {
+public:
+    EmptyPage(wxWindow* parent, std::function<void()> open);
+
+    // `reason`: why the file that was asked for is not shown; blank when none was asked for.
+    void say(const std::string& reason);
+    void focus_button();
+
+private:
+    WrappedText* reason_;
+    WrappedText* advice_;
+    wxButton* open_;
+};
+
+}  // namespace dyestead::gui

@@ -1,0 +1,45 @@
+#include "gui/places/keys_page.h"
+
+#include <wx/sizer.h>
+
+#include "gui/widgets/paddings.h"
+#include "gui/widgets/table.h"
+#include "reports/words/say.h"
+
+namespace dyestead::gui {
+
+using reports::say;
+
+namespace {
+
+reports::Table keys() {
+    reports::Table table{.title = {}, .columns = {{say("key")}, {say("what it does")}}, .rows = {}};
+    const auto row = [&](const std::string& key, const std::string& what) {
+        table.rows.push_back({reports::Cell{key}, reports::Cell{what}});
+    };
+    row(say("Ctrl+1 to Ctrl+8"), say("go to a place, in the order of the list"));
+    row("F6", say("next part of the window: places, list, fields"));
+    row("Ctrl+O", say("open a shop file"));
+    row("F5", say("read the shop file again"));
+    row("Ctrl+F", say("find in the cupboard"));
+    row("Ctrl+G", say("the figures of the picture as a list, and back"));
+    row("Ctrl+B", say("back to the records after trying something out"));
+    row("Ctrl+S", say("save the verdict as a page, to print or for a browser"));
+    row("Ctrl+P", say("show the verdict as pages to print"));
+    row("Ctrl+Q", say("close the window"));
+    row(say("Alt and the underlined letter"), say("go to a field or press a button"));
+    row(say("Up, Down in a field of the verdict"), say("try a little more or a little less"));
+    return table;
+}
+
+}  // namespace
+
+KeysPage::KeysPage(wxWindow* parent) : wxPanel(parent, wxID_ANY) {
+    table_ = new Table(this, say("Keys"), Sorting::as_given);
+    table_->show(keys());
+    auto* column = new wxBoxSizer(wxVERTICAL);
+    column->Add(table_, wxSizerFlags{1}.Expand().Border(wxALL, FromDIP(kEdge)));
+    SetSizer(column);
+}
+
+}  // namespace dyestead::gui

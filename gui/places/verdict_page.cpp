@@ -1,0 +1,179 @@
+#include "gui/places/verdict_page.h"
+
+#include <wx/button.h>
+#include <wx/choice.h>
+#include <wx/infobar.h>
+#include <wx/notebook.h>
+#include <wx/scrolwin.h>
+#include <wx/sizer.h>
+#include <algorithm>
+
+#include "gui/guarded.h"
+#include "gui/models/places.h"
+#include "gui/places/dial_board.h"
+#include "gui/widgets/picture.h"
+#include "gui/widgets/table.h"
+#include "gui/widgets/text.h"
+#include "gui/widgets/wrapped_text.h"
+#include "reports/verdict_report.h"
+#include "reports/words/names.h"
+#include "reports/words/say.h"
+
+namespace dyestead::gui {
+
+using reports::say;
+
+namespace {
+
+constexpr int kTwoColumns = 980;  // from this width on there is room for two
+
+}  // namespace
+
+VerdictPage::VerdictPage(wxWindow* parent) : Page(parent) {
+    build();
+    colours_->Bind(wxEVT_CHOICE, [this](wxCommandEvent& event) {
+        guarded("choosing a colour", [&] {
+            colour_ = choice_.colours[static_cast<std::size_t>(event.GetSelection())];
+            show_colour();
+        });
+    });
+    why_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) {
+        guarded("showing how it adds up", [&] {
+            tables_->SetSelection(1);
+            adds_up_->SetFocus();
+        });
+    });
+    bar_->Bind(
+        wxEVT_BUTTON, [this](wxCommandEvent&) { guarded("going back to the records", [&] { back_to_records(); }); });
+    board_->on_type = [this](DialId id, std::string_view text) {
+        const Turned turned = dials_->type(id, text);
+        if (turned.mistake.empty()) show_verdict();
+        return turned.mistake;
+    };
+    board_->on_slide = [this](DialId id, double value) {
+        dials_->slide(id, value);
+        show_verdict();
+    };
+    sheet_->Bind(wxEVT_SIZE, [this](wxSizeEvent& event) {
+        event.Skip();
+        // Once for each width: laying out makes size events of its own.
+        if (event.GetSize().x == settled_width_) return;
+        settled_width_ = event.GetSize().x;
+        CallAfter([this] { guarded("laying out the verdict", [&] { settle(); }); });
+    });
+}
+
+void VerdictPage::show(const Books& books) {
+    books_.emplace(books);
+    choice_ = colour_choice(books);
+    colours_->Clear();
+    for (const std::string& name : choice_.names) colours_->Append(shown(name));
+    const auto kept = colour_ ? std::ranges::find(choice_.colours, *colour_) : choice_.colours.end();
+    const auto chosen =
+        kept != choice_.colours.end() ? static_cast<std::size_t>(kept - choice_.colours.begin()) : choice_.first;
+    colour_.reset();
+    if (!choice_.colours.empty()) {
+        colour_ = choice_.colours[chosen];
+        colours_->SetSelection(static_cast<int>(chosen));
+    }
+    show_colour();
+}
+
+void VerdictPage::show_colour() {
+    verdict_.reset();
+    dials_.reset();
+    if (colour_) {
+        verdict_.emplace(verdict(books_->shop, books_->ledger, *colour_));
+        if (verdict_->figures.model) {
+            dials_.emplace(*verdict_->figures.model, reports::currency_of(books_->shop));
+        }
+    }
+    show_verdict();
+}
+
+void VerdictPage::show_verdict() {
+    if (!verdict_) {
+        VerdictView empty;
+        empty.headline = no_colour_sentence();
+        return show_view(empty);
+    }
+    const bool trying = dials_ && dials_->turned();
+    if (dials_) board_->show(dials_->shown());
+    board_->Show(dials_.has_value());
+    dials_title_->say(dials_ ? say("Try it") : no_dials_sentence());
+    if (trying && !bar_->IsShown()) bar_->ShowMessage(shown(trying_out_sentence()), wxICON_INFORMATION);
+    if (!trying && bar_->IsShown()) bar_->Dismiss();
+    show_view(trying ? tried_view(*books_, *verdict_, dials_->tried()) : verdict_view(*books_, *verdict_));
+}
+
+void VerdictPage::show_view(const VerdictView& view) {
+    headline_->say(view.headline);
+    const auto say_or_hide = [](WrappedText& text, const std::string& sentence) {
+        text.say(sentence);
+        text.Show(!sentence.empty());
+    };
+    for (std::size_t i = 0; i < lines_.size(); ++i) {
+        say_or_hide(*lines_[i], i < view.lines.size() ? view.lines[i] : std::string{});
+    }
+    say_or_hide(*stands_on_, view.stands_on);
+    say_or_hide(*caution_,
+                view.caution.empty() ? view.caution : say("Careful: {caution}", reports::arg("caution", view.caution)));
+    below_->ShowItems(verdict_.has_value());
+    if (verdict_) {
+        board_->Show(dials_.has_value());
+        side_by_side_->show(view.side_by_side);
+        side_by_side_->SetMinSize({-1, side_by_side_->full_height()});
+        adds_up_->show(view.adds_up);
+        picture_title_->say(view.chart ? view.chart->title : std::string{});
+        picture_->show(view.chart ? view.chart->data : reports::StackedBars{});
+        picture_sentence_->say(view.chart ? view.chart->sentence : std::string{});
+        figures_->show(view.figures);
+        figures_->SetMinSize({-1, figures_->full_height()});
+        figures_->Show(list_of_figures_);
+        picture_->Show(!list_of_figures_);
+    }
+    settle();
+}
+
+void VerdictPage::show_figures() {
+    list_of_figures_ = !list_of_figures_;
+    show_verdict();
+    if (list_of_figures_) figures_->SetFocus();
+}
+
+void VerdictPage::back_to_records() {
+    if (!dials_ || !dials_->turned()) return;
+    dials_->back_to_records();
+    // The button that was pressed is about to go.
+    if (wxWindow* field = board_->first_field()) field->SetFocus();
+    show_verdict();
+}
+
+// What wraps learns its width in one layout and gets its height in the next; so do the columns below it.
+void VerdictPage::settle() {
+    const bool narrow = sheet_->GetSize().x < FromDIP(kTwoColumns);
+    below_->SetOrientation(narrow ? wxVERTICAL : wxHORIZONTAL);
+    for (int i = 0; i < 3; ++i) {
+        sheet_->Layout();
+        sheet_->FitInside();
+    }
+    lay_out();
+}
+
+std::optional<reports::Document> VerdictPage::paper() const {
+    if (!books_ || !verdict_) return std::nullopt;
+    return reports::verdict_report(books_->shop, books_->ledger, *verdict_);
+}
+
+std::string VerdictPage::state() const {
+    return place_purpose(Place::verdict);
+}
+
+std::vector<wxWindow*> VerdictPage::parts() {
+    std::vector<wxWindow*> parts{colours_, tables_->GetCurrentPage()};
+    if (list_of_figures_) parts.push_back(figures_);
+    if (dials_ && board_->first_field() != nullptr) parts.push_back(board_->first_field());
+    return parts;
+}
+
+}  // namespace dyestead::gui

@@ -1,0 +1,79 @@
+#include "gui/widgets/picture.h"
+
+#include <cairo.h>
+
+#include <wx/dcclient.h>
+#include <wx/settings.h>
+#include <cmath>
+
+#include "gui/desktop/desktop.h"
+#include "gui/guarded.h"
+#include "gui/widgets/text.h"
+
+namespace dyestead::gui {
+
+namespace {
+
+reports::Colour of(const wxColour& colour) {
+    return {colour.Red() / 255.0, colour.Green() / 255.0, colour.Blue() / 255.0};
+}
+
+// Paper and words are the theme's, so that the picture does not stand in the window like a postage stamp.
+reports::ChartColours theme_colours() {
+    const bool dark = wxSystemSettings::GetAppearance().IsDark();
+    reports::ChartColours colours = dark ? reports::dark_chart_colours() : reports::light_chart_colours();
+    colours.paper = of(wxSystemSettings::GetColour(wxSYS_COLOUR_BTNFACE));
+    colours.text = of(wxSystemSettings::GetColour(wxSYS_COLOUR_WINDOWTEXT));
+    return colours;
+}
+
+}  // namespace
+
+Picture::Picture(wxWindow* parent, const std::string& accessible_name) : wxPanel(parent, wxID_ANY) {
+    set_accessible_name(*this, accessible_name);
+    Bind(wxEVT_PAINT, [this](wxPaintEvent&) { guarded("drawing a picture", [&] { paint(); }); });
+    Bind(wxEVT_MOTION, [this](wxMouseEvent& event) { guarded("showing a tip", [&] { show_tip(event); }); });
+    Bind(wxEVT_SYS_COLOUR_CHANGED, [this](wxSysColourChangedEvent& event) {
+        event.Skip();
+        Refresh();
+    });
+    Bind(wxEVT_SIZE, [this](wxSizeEvent& event) {
+        event.Skip();
+        Refresh();
+    });
+}
+
+void Picture::show(reports::StackedBars data) {
+    data_ = std::move(data);
+    Refresh();
+}
+
+bool Picture::InformFirstDirection(int direction, int size, int /*available_other*/) {
+    if (direction != wxHORIZONTAL || size <= 0) return false;
+    const int height = static_cast<int>(std::ceil(reports::stacked_bars_height(size, data_)));
+    if (height == GetMinHeight()) return false;
+    SetMinSize({-1, height});
+    return true;
+}
+
+void Picture::paint() {
+    wxPaintDC canvas(this);  // on the theme's own ground
+    const wxSize size = GetClientSize();
+    auto* cr = static_cast<cairo_t*>(canvas.GetHandle());
+    cairo_save(cr);
+    reports::draw_stacked_bars(cr, size.x, size.y, data_, theme_colours());
+    cairo_restore(cr);
+}
+
+void Picture::show_tip(wxMouseEvent& event) {
+    const wxSize size = GetClientSize();
+    const wxString tip = shown(reports::stacked_bars_tip(event.GetX(), event.GetY(), size.x, size.y, data_));
+    if (tip == GetToolTipText()) return;
+    if (tip.empty()) {
+        UnsetToolTip();
+    } else {
+        SetToolTip(tip);
+    }
+}
+
+}  // namespace dyestead::gui

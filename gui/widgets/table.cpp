@@ -1,0 +1,105 @@
+#include "gui/widgets/table.h"
+
+#include <wx/dcclient.h>
+#include <algorithm>
+
+#include "gui/desktop/desktop.h"
+#include "gui/guarded.h"
+#include "gui/widgets/table_model.h"
+#include "gui/widgets/text.h"
+
+namespace dyestead::gui {
+
+namespace {
+
+// What GTK puts around the text of a cell and of a heading, and the arrow of the column that is sorted by.
+constexpr int kAroundCell = 12;
+constexpr int kAroundHeading = 18;
+constexpr int kArrow = 18;
+constexpr std::size_t kRowsMeasured = 200;
+
+bool same_headings(const std::vector<reports::Column>& one, const std::vector<reports::Column>& other) {
+    return std::ranges::equal(
+        one, other, [](const auto& a, const auto& b) { return a.heading == b.heading && a.align == b.align; });
+}
+
+}  // namespace
+
+Table::Table(wxWindow* parent, const std::string& accessible_name, Sorting sorting)
+    : wxDataViewCtrl(parent, wxID_ANY, wxDefaultPosition, wxDefaultSize, wxDV_ROW_LINES | wxBORDER_THEME),
+      model_{new TableModel},
+      sorting_{sorting} {
+    AssociateModel(model_.get());
+    set_accessible_name(*this, accessible_name);
+    switch_off_type_ahead(*this);
+    Bind(wxEVT_DATAVIEW_COLUMN_SORTED,
+         [this](wxDataViewEvent& event) { guarded("sorting a table", [&] { sort_by(event); }); });
+    Bind(wxEVT_DATAVIEW_SELECTION_CHANGED, [this](wxDataViewEvent&) {
+        guarded("selecting a row", [&] {
+            if (on_select) on_select();
+        });
+    });
+}
+
+void Table::show(reports::Table table) {
+    const auto kept = selected();
+    const bool new_columns = GetColumnCount() == 0 || !same_headings(table.columns, model_->table().columns);
+    model_->show(std::move(table));
+    if (new_columns) set_columns();
+    if (const auto* by = GetSortingColumn()) model_->sort_by(by->GetModelColumn(), by->IsSortOrderAscending());
+    if (kept && *kept < model_->rows()) Select(model_->GetItem(model_->shown_row_of(*kept)));
+}
+
+// Widths are measured here: a column that sizes itself asks for every cell of the table.
+void Table::set_columns() {
+    ClearColumns();
+    const auto& table = model_->table();
+    const int around = FromDIP(kAroundHeading + (sorting_ == Sorting::by_heading ? kArrow : 0));
+    wxClientDC canvas(this);
+    for (unsigned i = 0; i < table.columns.size(); ++i) {
+        canvas.SetFont(GetFont().Bold());  // as the theme may draw headings
+        int width = canvas.GetTextExtent(shown(table.columns[i].heading)).x + around;
+        if (!table.emphasise_last_row) canvas.SetFont(GetFont());
+        for (std::size_t row = 0; row < std::min(table.rows.size(), kRowsMeasured); ++row) {
+            if (i >= table.rows[row].size()) continue;
+            const int cell = canvas.GetTextExtent(shown(table.rows[row][i].shown)).x;
+            width = std::max(width, cell + FromDIP(kAroundCell));
+        }
+        const auto align = table.columns[i].align == reports::Align::right ? wxALIGN_RIGHT : wxALIGN_LEFT;
+        int flags = wxDATAVIEW_COL_RESIZABLE;
+        if (sorting_ == Sorting::by_heading) flags |= wxDATAVIEW_COL_SORTABLE;
+        AppendTextColumn(shown(table.columns[i].heading), i, wxDATAVIEW_CELL_INERT, width, align, flags);
+    }
+    share_width(*this);
+}
+
+std::optional<std::size_t> Table::selected() const {
+    const wxDataViewItem item = GetSelection();
+    if (!item.IsOk()) return std::nullopt;
+    const unsigned row = model_->GetRow(item);
+    if (row >= model_->rows()) return std::nullopt;
+    return model_->row_at(row);
+}
+
+void Table::select(std::size_t row) {
+    if (row >= model_->rows()) return;
+    Select(model_->GetItem(model_->shown_row_of(row)));
+    if (on_select) on_select();
+}
+
+void Table::sort_by(wxDataViewEvent& event) {
+    const auto kept = selected();
+    const auto* column = GetSortingColumn();
+    if (column == nullptr) return;
+    model_->sort_by(column->GetModelColumn(), column->IsSortOrderAscending());
+    if (kept) Select(model_->GetItem(model_->shown_row_of(*kept)));
+    event.Skip();
+}
+
+int Table::full_height() const {
+    constexpr int kRow = 23;  // GTK tells no row's height before it has been drawn
+    const int row = std::max(FromDIP(kRow), GetCharHeight() + FromDIP(6));
+    return row * static_cast<int>(model_->rows() + 1) + FromDIP(10);
+}
+
+}  // namespace dyestead::gui

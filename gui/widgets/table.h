@@ -1,0 +1,43 @@
+// table.h - a table of any length: native rows that a screen reader can read, sorted by a click on a heading, numbers
+// to the right. Shows a reports::Table, the same that goes on paper. Not edited in place.
+#pragma once
+
+#include <wx/dataview.h>
+#include <functional>
+#include <optional>
+#include <string>
+
+#include "reports/document.h"
+
+namespace dyestead::gui {
+
+class TableModel;
+
+enum class Sorting { as_given, by_heading };
+
+class Table : public wxDataViewCtrl {
+public:
+    Table(wxWindow* parent, const std::string& accessible_name, Sorting sorting);
+
+    // The row selected before stays selected when there still is one as long as `keep_selection`.
+    void show(reports::Table table);
+
+    // Places in the rows as they were handed to show().
+    std::optional<std::size_t> selected() const;
+    void select(std::size_t row);
+
+    // Called after a person or select() has chosen another row.
+    std::function<void()> on_select;
+
+    // The height that shows every row without scrolling.
+    int full_height() const;
+
+private:
+    void set_columns();
+    void sort_by(wxDataViewEvent& event);
+
+    wxObjectDataPtr<TableModel> model_;
+    Sorting sorting_;
+};
+
+}  // namespace dyestead::gui

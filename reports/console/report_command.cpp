@@ -1,0 +1,77 @@
+#include <memory>
+
+#include "db/open_shop.h"
+#include "domain/ledger/replay.h"
+#include "reports/console/as_of.h"
+#include "reports/console/commands.h"
+#include "reports/console/failures.h"
+#include "reports/console/write_file.h"
+#include "reports/registry.h"
+#include "reports/words/say.h"
+
+namespace dyestead::console {
+namespace {
+
+struct Asked {
+    std::string name;
+    std::string shop;
+    std::optional<std::string> as_of;
+    std::string format = "text";
+    std::optional<std::string> out;
+    std::optional<std::string> colour;
+};
+
+template <class Wanted>
+Wanted or_refused(std::variant<Wanted, Trouble> found) {
+    if (const auto* trouble = std::get_if<Trouble>(&found)) throw Refused{*trouble};
+    return std::get<Wanted>(std::move(found));
+}
+
+int run_report(const Asked& asked) {
+    const auto report = or_refused(reports::report_named(asked.name));
+    const auto format = or_refused(reports::format_named(asked.format));
+    const auto open = db::OpenShop::open(asked.shop, db::Access::read_only);
+    const Ledger ledger = replay(open.shop(), as_of(open.shop(), asked.as_of));
+    const auto document = or_refused(report.make({open.shop(), ledger, asked.colour}));
+    const std::string bytes = format.write(document);
+    if (asked.out) {
+        write_file(*asked.out, bytes);
+    } else {
+        write_to_stdout(bytes);
+    }
+    return kDone;
+}
+
+// "verdict: is growing a colour worth ..." and so on, for --help.
+std::string reports_in_words() {
+    std::string list = reports::tr("Reports:");
+    for (const auto& each : reports::all_reports()) {
+        list += fmt::format("\n  {:<23} {}", each.name, reports::tr(each.about));
+    }
+    return list;
+}
+
+std::string formats_in_words() {
+    std::string list;
+    for (const auto& each : reports::all_formats()) list += (list.empty() ? "" : ", ") + std::string{each.name};
+    return reports::say("one of {formats}; text without it", reports::arg("formats", list));
+}
+
+}  // namespace
+
+void add_report(CLI::App& app, Run& run) {
+    auto asked = std::make_shared<Asked>();
+    CLI::App* command = app.add_subcommand("report", reports::tr("What the books say, as a page or a file"));
+    command->footer(reports_in_words());
+    command->add_option("NAME", asked->name, reports::tr("which report, see below"))->required();
+    command->add_option("SHOP", asked->shop, reports::tr("the shop file"))->required();
+    command->add_option("--as-of", asked->as_of,
+                        reports::tr("the day to look at, like 2026-07-03; else the shop's own day,\nor today"));
+    command->add_option("--format", asked->format, formats_in_words());
+    command->add_option("--out", asked->out, reports::tr("the file to write; without it the terminal"));
+    command->add_option("--colour", asked->colour,
+                        reports::tr("code of the colour for the verdict; else the one that took\nmost hours"));
+    command->callback([asked, &run] { run = [asked] { return run_report(*asked); }; });
+}
+
+}  // namespace dyestead::console

@@ -1,0 +1,43 @@
+// registry.h - which reports are there, and in which formats can they be written?
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <variant>
+
+#include "domain/ledger/ledger.h"
+#include "domain/text/trouble.h"
+#include "reports/document.h"
+
+namespace dyestead::reports {
+
+// Requires: ledger == replay(shop, ledger.as_of).
+struct Question {
+    const Shop& shop;
+    const Ledger& ledger;
+    std::optional<std::string> colour{};  // its code; the verdict takes the most worked one without it
+};
+
+using Reply = std::variant<Document, Trouble>;
+
+struct Report {
+    std::string_view name;
+    std::string_view about;  // one line for --help
+    Reply (*make)(const Question&);
+};
+
+struct Format {
+    std::string_view name;
+    std::string (*write)(const Document&);  // the bytes of the file
+};
+
+std::span<const Report> all_reports();
+std::span<const Format> all_formats();
+
+// The one of that name, or what is wrong and which there are.
+std::variant<Report, Trouble> report_named(std::string_view name);
+std::variant<Format, Trouble> format_named(std::string_view name);
+
+}  // namespace dyestead::reports

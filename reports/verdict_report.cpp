@@ -1,0 +1,86 @@
+#include "reports/verdict_report.h"
+
+#include <iterator>
+
+#include "domain/text/amounts.h"
+#include "reports/verdict_figures.h"
+#include "reports/verdict_tables.h"
+#include "reports/words/caution_words.h"
+#include "reports/words/finding_words.h"
+#include "reports/words/names.h"
+#include "reports/words/say.h"
+#include "reports/words/verdict_finding_words.h"
+#include "reports/words/verdict_notes.h"
+#include "reports/words/verdict_words.h"
+
+namespace dyestead::reports {
+namespace {
+
+void add_paragraph(Document& to, std::string text, Tone tone = Tone::plain) {
+    if (!text.empty()) to.blocks.push_back(Paragraph{std::move(text), tone});
+}
+
+void add_paragraphs(Document& to, std::vector<std::string> texts, Tone tone = Tone::plain) {
+    for (std::string& text : texts) add_paragraph(to, std::move(text), tone);
+}
+
+void add_table(Document& to, Table table) {
+    if (!table.rows.empty()) to.blocks.push_back(std::move(table));
+}
+
+void add_answer(Document& to, const Shop& shop, const Verdict& verdict) {
+    to.blocks.push_back(Headline{verdict_headline(shop, verdict)});
+    add_paragraphs(to, too_soon_lines(shop, verdict));
+    add_paragraph(to, each_bar_line(shop, verdict));
+    add_paragraph(to, your_hours_line(shop, verdict));
+    add_paragraph(to, what_would_turn_it_line(shop, verdict));
+    add_paragraph(to, stands_on_line(shop, verdict), Tone::small);
+    add_paragraph(to, verdict_is_a_sum(), Tone::small);
+    add_paragraphs(to, verdict_cautions(shop, verdict), Tone::caution);
+}
+
+void add_one_bar(Document& to, const Shop& shop, const Verdict& verdict) {
+    const auto colour = arg("colour", colour_in_a_sentence(shop, verdict.colour));
+    if (!verdict.if_weaker) {
+        add_table(to, side_by_side(shop, verdict.figures, say("Side by side: one bar at the same {colour}", colour)));
+    } else {
+        add_table(
+            to, side_by_side(shop, verdict.figures,
+                             say("Side by side: one bar, if your {colour} is as strong as the bought-in", colour)));
+        add_table(to, side_by_side(shop, *verdict.if_weaker,
+                                   say("Side by side: one bar, if your {colour} is a third as strong", colour)));
+    }
+    if (auto chart = cost_chart(shop, verdict.figures)) to.blocks.push_back(std::move(*chart));
+    if (verdict.figures.model) add_table(to, what_would_turn_it(shop, verdict));
+}
+
+void add_records(Document& to, const Shop& shop, const Verdict& verdict) {
+    to.blocks.push_back(Section{tr("What it stands on")});
+    add_paragraphs(to, powder_notes(shop, verdict));
+    add_table(to, vats_table(shop, verdict));
+    add_table(to, seasons_table(shop, verdict));
+    add_table(to, sold_table(shop, verdict));
+    auto left_out = left_out_notes(shop, verdict);
+    if (!left_out.empty()) to.blocks.push_back(Section{tr("What is left out")});
+    add_paragraphs(to, std::move(left_out));
+    if (verdict.if_weaker) add_table(to, at_both_strengths(verdict));
+}
+
+}  // namespace
+
+Document verdict_report(const Shop& shop, const Ledger& ledger, const Verdict& verdict) {
+    Document out{.report = "verdict",
+                 .as_of = print(ledger.as_of),
+                 .currency = currency_of(shop),
+                 .title = say("Is growing the {colour} worth the hours?",
+                              arg("colour", colour_in_a_sentence(shop, verdict.colour)))};
+    add_answer(out, shop, verdict);
+    add_one_bar(out, shop, verdict);
+    add_records(out, shop, verdict);
+    out.figures = verdict_figures(verdict.figures, verdict.hourly_target);
+    out.findings = verdict_finding_lines(shop, verdict.findings);
+    std::ranges::move(finding_lines(shop, ledger.findings), std::back_inserter(out.findings));
+    return out;
+}
+
+}  // namespace dyestead::reports

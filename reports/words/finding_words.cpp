@@ -1,0 +1,248 @@
+#include "reports/words/finding_words.h"
+
+#include <algorithm>
+#include <array>
+
+#include "domain/text/amounts.h"
+#include "reports/words/say.h"
+#include "reports/words/shown.h"
+
+namespace dyestead::reports {
+namespace {
+
+using std::string_view;
+
+// `first` and `second` are what finding.h says each code carries; `fact` and `day` are of the first finding.
+struct Words {
+    string_view code;
+    string_view one;
+    string_view many;
+    int amount_at = -1;  // which of the arguments is an amount: it does not part one cause from another
+};
+
+Words words(FindingCode code) {
+    switch (code) {
+        case FindingCode::more_used_than_there:
+            return {"more-used-than-there",
+                    message("On {day} more {second} was used than there was ({first} short, at {fact}): enter the "
+                            "delivery that is missing, or what was already here."),
+                    message("{count} times more {second} was used than there was, first on {day} at {fact}: enter the "
+                            "delivery that is missing, or what was already here."),
+                    0};
+        case FindingCode::no_cost_known:
+            return {"no-cost-known",
+                    message("No price of {first} was on record by {day}, so it counted as free at {fact}: enter its "
+                            "delivery, or what it cost."),
+                    message("No price of {first} was on record yet, so it counted as free {count} times, first on "
+                            "{day} at {fact}: enter its delivery, or what it cost.")};
+        case FindingCode::lot_of_another_material:
+            return {"lot-of-another-material",
+                    message("At {fact} the lot {first} is named, but that lot is not {second}: name one that is."),
+                    message("{count} times the lot {first} is named for {second}, which it is not, first at {fact}: "
+                            "name one that is.")};
+        case FindingCode::lot_made_twice:
+            return {"lot-made-twice",
+                    message("The lot {first} is made a second time at {fact}: give each its own lot."),
+                    message("The lot {first} is made {count} times more than once, first at {fact}: give each its own "
+                            "lot.")};
+        case FindingCode::amount_not_convertible:
+            return {"amount-not-convertible",
+                    message("At {fact} {first} of {second} could not be counted, for its density is not known: enter "
+                            "the density, or weigh it."),
+                    message("{count} amounts of {second} could not be counted, for its density is not known, first "
+                            "at {fact}: enter the density, or weigh them."),
+                    0};
+        case FindingCode::nothing_in_it:
+            return {"nothing-in-it",
+                    message("At {fact} money was paid for an amount of nought: enter how much it was."),
+                    message("{count} times money was paid for an amount of nought, first at {fact}: enter how much it "
+                            "was.")};
+        case FindingCode::too_large:
+            return {"too-large",
+                    message("{fact} was left out, for with it a total would pass what the books can hold: look at its "
+                            "digits and its unit."),
+                    message("{count} records were left out, for with them a total would pass what the books can "
+                            "hold, first {fact}: look at their digits and their units.")};
+        case FindingCode::sold_before_cured:
+            return {"sold-before-cured",
+                    message("Bars of {first} went out on {day}, before they were cured ({fact}): check the two dates."),
+                    message("{count} times bars of {first} went out before they were cured, first on {day} ({fact}): "
+                            "check the dates.")};
+        case FindingCode::back_more_than_taken:
+            return {"back-more-than-taken",
+                    message("More bars of {first} came back on {day} than were taken ({fact}): count again."),
+                    message("{count} times more bars of {first} came back than were taken, first on {day} ({fact}): "
+                            "count again.")};
+        case FindingCode::no_price:
+            return {"no-price", message("{first} was sold on {day} with no price on record ({fact}): enter its price."),
+                    message("{first} was sold {count} times with no price on record, first on {day} ({fact}): enter "
+                            "its price.")};
+        case FindingCode::harvest_before_sowing:
+            return {"harvest-before-sowing", message("{fact} was cut before {first} was sown: check the two dates."),
+                    message("{count} harvests were cut before {first} was sown, first {fact}: check the dates.")};
+        case FindingCode::harvest_after_end:
+            return {"harvest-after-end", message("{fact} was cut after {first} was ended: check the two dates."),
+                    message("{count} harvests were cut after {first} was ended, first {fact}: check the dates.")};
+        case FindingCode::expected_harvest_guessed:
+            return {"expected-harvest-guessed",
+                    message("Nobody said how much {first} will give in all, so the plant's usual, {second}, is taken: "
+                            "enter your own figure if you know better."),
+                    message("Nobody said how much {first} will give in all, so the plant's usual, {second}, is taken "
+                            "{count} times: enter your own figure if you know better."),
+                    1};
+        case FindingCode::planting_end_assumed:
+            return {"planting-end-assumed",
+                    message("The planting {first} has outlived its plant, so it is taken as ended on {day}: enter "
+                            "when it ended, or that it still stands."),
+                    message("The planting {first} has outlived its plant {count} times, so it is taken as ended on "
+                            "{day}: enter when it ended, or that it still stands.")};
+        case FindingCode::sown_after_its_facts:
+            return {"sown-after-its-facts",
+                    message("{fact} is dated {day}, before its planting was sown: check the two dates."),
+                    message("{count} records are dated before their planting was sown, first {fact} on {day}: check "
+                            "the dates.")};
+        case FindingCode::vat_dried_twice:
+            return {"vat-dried-twice",
+                    message("The vat {first} is dried a second time at {fact}: take it out of one of the two."),
+                    message("The vat {first} is dried {count} times more than once, first at {fact}: keep it in one.")};
+        case FindingCode::vat_dried_before_begun:
+            return {"vat-dried-before-begun",
+                    message("The vat {first} is dried on {day}, before it was begun ({fact}): check the two dates."),
+                    message("The vat {first} is dried {count} times before it was begun, first on {day} ({fact}): "
+                            "check the dates.")};
+        case FindingCode::drying_without_vat:
+            return {"drying-without-vat",
+                    message("The drying {fact} names no vat, so its powder has no cost: say which vats it dried."),
+                    message("{count} dryings name no vat, so their powder has no cost, first {fact}: say which vats "
+                            "they dried.")};
+        case FindingCode::batch_cut_twice:
+            return {"batch-cut-twice",
+                    message("The batch {first} is cut a second time at {fact}: take one of the two away."),
+                    message("The batch {first} is cut {count} times more than once, first at {fact}: keep one cut.")};
+        case FindingCode::cut_before_pouring:
+            return {"cut-before-pouring",
+                    message("The batch {first} is cut on {day}, before it was poured ({fact}): check the two dates."),
+                    message("The batch {first} is cut {count} times before it was poured, first on {day} ({fact}): "
+                            "check the dates.")};
+        case FindingCode::no_good_bars:
+            return {"no-good-bars",
+                    message("The batch {first} gave no good bar, so all it cost stands under lost ({fact}): check the "
+                            "count if that is not so."),
+                    message("The batch {first} gave no good bar {count} times, so all it cost stands under lost, "
+                            "first at {fact}: check the count if that is not so.")};
+        case FindingCode::rejected_more_than_cut:
+            return {"rejected-more-than-cut",
+                    message("More bars of the batch {first} were rejected than were cut ({fact}): count again."),
+                    message("More bars of the batch {first} were rejected than were cut {count} times, first at "
+                            "{fact}: count again.")};
+        case FindingCode::wrapped_when_gone:
+            return {"wrapped-when-gone",
+                    message("More bars of {first} were wrapped on {day} than were there ({fact}): check the number "
+                            "and the date."),
+                    message("{count} times more bars of {first} were wrapped than were there, first on {day} "
+                            "({fact}): check the numbers and the dates.")};
+        case FindingCode::pay_unknown:
+            return {"pay-unknown",
+                    message("Time of {first} counts as free on {day} ({fact}), for no hour's worth is on record by "
+                            "then: enter what an hour is to bring or is paid."),
+                    message("Time of {first} counts as free {count} times, first on {day} ({fact}), for no hour's "
+                            "worth is on record by then: enter what an hour is to bring or is paid.")};
+        case FindingCode::nobody_named:
+            return {"nobody-named",
+                    message("{fact} has time, but no person is on record whose it could be: enter who works here."),
+                    message("{count} records have time, but no person is on record whose it could be, first {fact}: "
+                            "enter who works here.")};
+        case FindingCode::tariff_unknown:
+            return {"tariff-unknown",
+                    message("No price of a kilowatt-hour of {first} is on record by {day}, so it counts as free "
+                            "({fact}): enter it."),
+                    message("No price of a kilowatt-hour of {first} is on record yet, so it counts as free {count} "
+                            "times, first on {day} ({fact}): enter it.")};
+        case FindingCode::heat_not_complete:
+            return {"heat-not-complete",
+                    message("The heat at {fact} could not be reckoned: enter the water and both temperatures, or the "
+                            "energy."),
+                    message("The heat could not be reckoned {count} times, first at {fact}: enter the water and both "
+                            "temperatures, or the energy.")};
+        case FindingCode::dye_bill_without_work:
+            return {"dye-bill-without-work",
+                    message("The bill {fact} is for dye work only, but no bed or vat was in hand on {day}, so it "
+                            "stands with the period: check its date."),
+                    message("{count} bills are for dye work only, but no bed or vat was in hand on their day, first "
+                            "{fact} on {day}: check their dates.")};
+    }
+    return {};
+}
+
+struct Cause {
+    const Finding* first = nullptr;
+    std::vector<string_view> about;  // the arguments that part one cause from another
+    std::uint64_t count = 0;
+};
+
+std::vector<string_view> cause_of(const Finding& finding) {
+    std::vector<string_view> about;
+    const int amount_at = words(finding.code).amount_at;
+    for (int at = 0; at < static_cast<int>(finding.args.size()); ++at) {
+        if (at != amount_at) about.push_back(finding.args[static_cast<std::size_t>(at)]);
+    }
+    return about;
+}
+
+// "oils-march, line 3" of "oils-march:3"; a fact without a code is named by its table.
+std::string fact_in_words(const Shop& shop, FactRef about) {
+    std::string name = name_of(shop, about);
+    if (name.empty()) return std::string{table_of(about.kind)};
+    const auto colon = name.rfind(':');
+    const bool of_a_line = colon != std::string::npos && colon + 1 < name.size() &&
+                           name.find_first_not_of("0123456789", colon + 1) == std::string::npos;
+    if (!of_a_line) return name;
+    return say("{code}, line {line}", arg("code", name.substr(0, colon)), arg("line", name.substr(colon + 1)));
+}
+
+// "about 1 kg" of "~1000 g".
+std::string amount_in_words(const std::string& text) {
+    const auto amount = read_amount(text);
+    if (!amount) return text;
+    const std::string shown = shown_quantity((*amount).quantity);
+    return (*amount).mark == Mark::measured ? shown : say("about {amount}", arg("amount", shown));
+}
+
+FindingLine line(const Shop& shop, const Cause& cause) {
+    const Finding& finding = *cause.first;
+    const Words say_it = words(finding.code);
+    std::vector<Arg> args{arg("fact", fact_in_words(shop, finding.about)), arg("day", shown_date(finding.day))};
+    constexpr std::array<const char*, 2> kNames{"first", "second"};
+    for (std::size_t at = 0; at < kNames.size(); ++at) {
+        std::string text = at < finding.args.size() ? finding.args[at] : std::string{};
+        if (static_cast<int>(at) == say_it.amount_at) text = amount_in_words(text);
+        args.push_back(arg(kNames[at], std::move(text)));
+    }
+    return {std::string{say_it.code}, say_count_with(say_it.one, say_it.many, cause.count, std::move(args)),
+            name_of(shop, finding.about)};
+}
+
+}  // namespace
+
+string_view code_of(FindingCode code) {
+    return words(code).code;
+}
+
+std::vector<FindingLine> finding_lines(const Shop& shop, const std::vector<Finding>& findings) {
+    std::vector<Cause> causes;
+    for (const Finding& finding : findings) {
+        auto about = cause_of(finding);
+        const auto same = std::ranges::find_if(
+            causes, [&](const Cause& cause) { return cause.first->code == finding.code && cause.about == about; });
+        if (same != causes.end()) {
+            ++same->count;
+        } else {
+            causes.push_back({&finding, std::move(about), 1});
+        }
+    }
+    std::vector<FindingLine> lines;
+    for (const Cause& cause : causes) lines.push_back(line(shop, cause));
+    return lines;
+}
+
+}  // namespace dyestead::reports

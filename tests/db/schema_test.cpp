@@ -1,0 +1,211 @@
+// Holds db/schema.sql, which is written for people, against the field lists in domain/facts.
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Statement.h>
+#include <doctest/doctest.h>
+
+#include <set>
+
+#include "db/connection.h"
+#include "db/csv_folder.h"
+#include "db/sql.h"
+#include "domain/facts/field_text.h"
+#include "tests/support/small_shop.h"
+#include "tests/support/temp_folder.h"
+
+using namespace dyestead;
+using namespace dyestead::db;
+using namespace dyestead::test;
+
+namespace {
+
+struct ExpectedColumn {
+    std::string name;
+    std::string type;
+    bool may_be_null;
+    std::string refers_to{};
+    // The least and the most that the gate lets in.
+    std::optional<std::pair<std::int64_t, std::int64_t>> range{};
+    std::vector<std::string> words{};
+};
+
+template <class Words>
+std::vector<std::string> as_strings(const Words& words) {
+    return {words.begin(), words.end()};
+}
+
+std::int64_t days(std::string_view text) {
+    return (*read_day(text)).time_since_epoch().count();
+}
+
+template <class T>
+std::vector<ExpectedColumn> columns_of(const std::string& name, bool null = false) {
+    constexpr std::int64_t kMostInRatio = 100'000'000'000;  // where read_ratio stops
+    const auto number = [&](const std::string& column, std::int64_t low, std::int64_t high) {
+        return ExpectedColumn{column, "INTEGER", null, {}, std::pair{low, high}, {}};
+    };
+    const auto text = [&](const std::string& column, std::vector<std::string> words) {
+        return ExpectedColumn{column, "TEXT", null, {}, {}, std::move(words)};
+    };
+    if constexpr (kIsOptional<T>)
+        return columns_of<typename T::value_type>(name, true);
+    else if constexpr (kIsKey<T>)
+        return {
+            {name, "INTEGER", null, std::string{decltype([]<class F>(Key<F>) { return F{}; }(T{}))::kTable}, {}, {}}};
+    else if constexpr (std::is_same_v<T, std::string>)
+        return {text(name, {})};
+    else if constexpr (std::is_same_v<T, Day>)
+        return {number(name, days("0000-01-01"), days("9999-12-31"))};
+    else if constexpr (std::is_same_v<T, Money>)
+        return {number(name, 0, kLargestStatedMoney.in_millionths())};
+    else if constexpr (std::is_same_v<T, Amount>)
+        return {number(name, 0, kLargestStatedBase), text(name + "_unit", {}),
+                text(name + "_mark", as_strings(kMarkWords))};
+    else if constexpr (std::is_same_v<T, Span>)
+        return {number(name, 0, kLongestStatedTime.in_millionths()), text(name + "_unit", as_strings(kTimeUnitWords)),
+                text(name + "_mark", as_strings(kMarkWords))};
+    else if constexpr (std::is_same_v<T, Ratio>)
+        return {number(name + "_top", 0, kMostInRatio), number(name + "_bottom", 1, kMostInRatio)};
+    else if constexpr (std::is_same_v<T, Temperature>)
+        return {number(name, (*read_temperature("-10000")).tenths, (*read_temperature("10000")).tenths)};
+    else if constexpr (std::is_same_v<T, Acidity>)
+        return {number(name, (*read_acidity("-15")).hundredths, (*read_acidity("15")).hundredths)};
+    else if constexpr (std::is_same_v<T, int>)
+        return {number(name, 0, kLargestStatedCount)};
+    else
+        return {text(name, as_strings(kWords<T>))};
+}
+
+template <class Fact>
+std::vector<ExpectedColumn> expected_columns() {
+    std::vector<ExpectedColumn> all{{"key", "INTEGER", true, {}, {}, {}}};  // a rowid alias: never NULL, never said
+    if constexpr (Line<Fact>) {
+        all.push_back({"head", "INTEGER", false, std::string{Fact::Head::kTable}, {}, {}});
+        all.push_back(
+            {"position", "INTEGER", false, {}, std::pair<std::int64_t, std::int64_t>{1, kLargestStatedCount}, {}});
+    } else {
+        all.push_back({"code", "TEXT", false, {}, {}, {}});
+    }
+    for_each_field<Fact>([&](const auto& each) {
+        using Member = std::remove_reference_t<decltype(std::declval<Fact&>().*each.member)>;
+        for (auto& column : columns_of<Member>(std::string{each.name})) all.push_back(std::move(column));
+    });
+    return all;
+}
+
+// The small shop, so that every table has a row to try values on.
+SQLite::Database shop_to_try(const TempFolder& temp) {
+    write_files(temp / "in", small_shop_files());
+    OpenShop::create(temp / "a", {"new", {}}, read_csv_folder(temp / "in"));
+    return connect(temp / "a", Access::read_write);
+}
+
+bool takes(SQLite::Database& db, std::string_view table, const std::string& column, const std::string& value) {
+    db.exec("SAVEPOINT trial");
+    const int result = db.tryExec(fmt::format("UPDATE \"{}\" SET \"{}\" = {}", table, column, value));
+    db.exec("ROLLBACK TO trial");
+    db.exec("RELEASE trial");
+    return result == SQLite::OK;
+}
+
+}  // namespace
+
+TEST_CASE("every kind of fact has its table, with its columns in order") {
+    const TempFolder temp;
+    auto db = connect_new(temp / "a");
+    Shop{}.for_each_list([&](const auto& list) {
+        using Fact = typename std::remove_cvref_t<decltype(list)>::value_type;
+        INFO("table ", std::string{Fact::kTable});
+        const auto expected = expected_columns<Fact>();
+        SQLite::Statement info{
+            db, fmt::format("SELECT name, type, \"notnull\", pk FROM pragma_table_info('{}')", Fact::kTable)};
+        std::size_t at = 0;
+        for (; info.executeStep(); ++at) {
+            REQUIRE(at < expected.size());
+            CHECK(info.getColumn(0).getString() == expected[at].name);
+            CHECK(info.getColumn(1).getString() == expected[at].type);
+            CHECK((info.getColumn(2).getInt() == 0) == expected[at].may_be_null);
+            CHECK(info.getColumn(3).getInt() == (at == 0 ? 1 : 0));
+        }
+        CHECK(at == expected.size());
+        CHECK(column_names<Fact>().size() == expected.size());
+
+        std::set<std::pair<std::string, std::string>> wanted;
+        for (const auto& column : expected)
+            if (!column.refers_to.empty()) wanted.emplace(column.name, column.refers_to);
+        std::set<std::pair<std::string, std::string>> found;
+        SQLite::Statement keys{db, fmt::format("SELECT \"from\", \"table\", on_delete, on_update FROM "
+                                               "pragma_foreign_key_list('{}')",
+                                               Fact::kTable)};
+        while (keys.executeStep()) {
+            found.emplace(keys.getColumn(0).getString(), keys.getColumn(1).getString());
+            CHECK(keys.getColumn(2).getString() == "NO ACTION");
+            CHECK(keys.getColumn(3).getString() == "NO ACTION");
+        }
+        CHECK(found == wanted);
+
+        // Indexes on references, one each, and on nothing else.
+        std::set<std::string> indexed;
+        SQLite::Statement indexes{db, fmt::format("SELECT c.name FROM pragma_index_list('{}') AS i, "
+                                                  "pragma_index_info(i.name) AS c",
+                                                  Fact::kTable)};
+        while (indexes.executeStep()) CHECK(indexed.insert(indexes.getColumn(0).getString()).second);
+        CHECK(indexed.size() == wanted.size());
+        for (const auto& [column, table] : wanted) CHECK(indexed.contains(column));
+    });
+}
+
+TEST_CASE("the tables are strict, references wait for the end, and nothing acts by itself") {
+    const TempFolder temp;
+    auto db = connect_new(temp / "a");
+    CHECK(db.execAndGet("SELECT count(*) FROM pragma_table_list WHERE type = 'table' AND NOT strict AND name NOT LIKE "
+                        "'sqlite%'")
+              .getInt() == 0);
+    CHECK(db.execAndGet("SELECT count(*) FROM sqlite_schema WHERE type NOT IN ('table', 'index')").getInt() == 0);
+    SQLite::Statement tables{db, "SELECT sql FROM sqlite_schema WHERE type = 'table'"};
+    while (tables.executeStep()) {
+        const std::string sql = tables.getColumn(0).getString();
+        const auto count = [&](std::string_view words) {
+            int found = 0;
+            for (auto at = sql.find(words); at != std::string::npos; at = sql.find(words, at + 1)) ++found;
+            return found;
+        };
+        CHECK(count("REFERENCES") == count("DEFERRABLE INITIALLY DEFERRED"));
+        for (const auto words : {"UNIQUE", "CASCADE", "GENERATED", "COLLATE", "DEFAULT"}) CHECK(count(words) == 0);
+    }
+    CHECK(db.execAndGet("PRAGMA application_id").getInt64() == kApplicationId);
+    CHECK(db.execAndGet("PRAGMA user_version").getInt64() == kSchemaVersion);
+}
+
+TEST_CASE("every column takes what the gate lets in, and no more") {
+    const TempFolder temp;
+    auto db = shop_to_try(temp);
+    Shop{}.for_each_list([&](const auto& list) {
+        using Fact = typename std::remove_cvref_t<decltype(list)>::value_type;
+        const auto table = Fact::kTable;
+        INFO("table ", std::string{table});
+        CHECK_FALSE(takes(db, table, "key", "0"));
+        for (const auto& column : expected_columns<Fact>()) {
+            INFO("column ", column.name);
+            if (column.range) {
+                const auto [low, high] = *column.range;
+                // A value of a field that stands in several columns may be blank in this row; then any
+                // value alone is refused, which the last check of this case sees to.
+                const bool grouped = column.may_be_null && !takes(db, table, column.name, fmt::format("{}", low));
+                if (!grouped) CHECK(takes(db, table, column.name, fmt::format("{}", high)));
+                CHECK_FALSE(takes(db, table, column.name, fmt::format("{}", low - 1)));
+                CHECK_FALSE(takes(db, table, column.name, fmt::format("{}", high + 1)));
+                CHECK_FALSE(takes(db, table, column.name, "1.5"));
+            }
+            for (const auto& word : column.words)
+                if (!column.may_be_null) CHECK(takes(db, table, column.name, fmt::format("'{}'", word)));
+            if (!column.words.empty()) CHECK_FALSE(takes(db, table, column.name, "'nonsense'"));
+            if (column.type == "TEXT" && column.words.empty() && !column.name.ends_with("_unit"))
+                CHECK_FALSE(takes(db, table, column.name, "''"));
+            if (column.name != "key") CHECK(takes(db, table, column.name, "NULL") <= column.may_be_null);
+        }
+    });
+    // Half an amount is none.
+    CHECK_FALSE(takes(db, "drying", "amount", "NULL"));
+    CHECK_FALSE(takes(db, "drying", "time_mark", "NULL"));
+    CHECK_FALSE(takes(db, "colour", "match_strength_top", "NULL"));
+}
