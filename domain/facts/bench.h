@@ -12,7 +12,7 @@ struct Recipe : HeadOf<Recipe> {
     Ratio superfat;           // share of the oils left unsaponified
     Ratio lye_concentration;  // lye / (lye + water), by mass
     int bars_per_loaf = 0;
-    Amount declared_weight;   // on the label of one bar
+    Amount declared_weight;  // on the label of one bar
     int cure_days = 0;
 };
 template <>

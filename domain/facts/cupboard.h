@@ -29,7 +29,8 @@ inline constexpr std::array<std::string_view, 3> kWords<HeldAs>{"mass", "volume"
 
 enum class Caution : std::uint8_t { none, lye, dust, hot, sensitising, invasive };
 template <>
-inline constexpr std::array<std::string_view, 6> kWords<Caution>{"none", "lye", "dust", "hot", "sensitising", "invasive"};
+inline constexpr std::array<std::string_view, 6> kWords<Caution>{
+    "none", "lye", "dust", "hot", "sensitising", "invasive"};
 
 // Everything a lot can hold.
 struct Material : HeadOf<Material> {
@@ -63,9 +64,7 @@ struct Lot : HeadOf<Lot> {
     Key<Material> material;
 };
 template <>
-inline constexpr auto kFields<Lot> = [](auto&& visit) {
-    visit(field("material", &Lot::material));
-};
+inline constexpr auto kFields<Lot> = [](auto&& visit) { visit(field("material", &Lot::material)); };
 
 struct Supplier : HeadOf<Supplier> {
     static constexpr std::string_view kTable = "supplier";
@@ -163,8 +162,8 @@ inline constexpr auto kFields<DeliveryLine> = [](auto&& visit) {
 
 enum class LossReason : std::uint8_t { spoiled, spilled, expired, other, given, sample, own_use, test };
 template <>
-inline constexpr std::array<std::string_view, 8> kWords<LossReason>{"spoiled", "spilled", "expired", "other",
-                                                                    "given",   "sample",  "own use", "test"};
+inline constexpr std::array<std::string_view, 8> kWords<LossReason>{
+    "spoiled", "spilled", "expired", "other", "given", "sample", "own use", "test"};
 constexpr bool is_gift(LossReason reason) {
     return reason >= LossReason::given;
 }

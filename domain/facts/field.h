@@ -42,7 +42,9 @@ constexpr std::string_view word(Enum value) {
 }
 
 template <class Fact>
-concept Line = requires { typename Fact::Head; };
+concept Line = requires {
+    typename Fact::Head;
+};
 
 template <class Fact>
 concept Head = !Line<Fact>;

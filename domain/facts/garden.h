@@ -22,9 +22,9 @@ struct Plant : HeadOf<Plant> {
     std::string latin;
     std::string part;  // leaf, root, whole herb ...
     std::optional<Key<Colour>> colour;
-    Amount low;    // harvest per square metre and crop: a bad year,
-    Amount usual;  // a usual one,
-    Amount high;   // a good one
+    Amount low;              // harvest per square metre and crop: a bad year,
+    Amount usual;            // a usual one,
+    Amount high;             // a good one
     int crops = 1;           // in its life; cuts of one summer are one crop
     int years_to_first = 0;  // from sowing to the first crop
     Caution caution = Caution::none;
@@ -49,8 +49,8 @@ struct Planting : HeadOf<Planting> {
     Day sown;
     Key<Plant> plant;
     Key<Bed> bed;
-    std::optional<Amount> area;           // blank: the whole bed
-    std::optional<Amount> expected;       // harvest over its whole life; blank: the plant's usual
+    std::optional<Amount> area;      // blank: the whole bed
+    std::optional<Amount> expected;  // harvest over its whole life; blank: the plant's usual
     std::optional<std::string> note;
 };
 template <>

@@ -25,8 +25,8 @@ public:
 
     std::span<const Fact* const> operator()(Key<typename Fact::Head> head) const {
         const auto head_of = [](const Fact* line) { return line->head; };
-        return {std::ranges::lower_bound(lines_, head, {}, head_of),
-                std::ranges::upper_bound(lines_, head, {}, head_of)};
+        return {
+            std::ranges::lower_bound(lines_, head, {}, head_of), std::ranges::upper_bound(lines_, head, {}, head_of)};
     }
 
 private:

@@ -27,8 +27,7 @@ constexpr std::optional<Quantity> as_held(const Material& material, const Amount
                        amount.unit == Unit::us_tbsp || amount.unit == Unit::us_cup;
     const auto density = spoon && material.spoon_density ? material.spoon_density : material.density;
     if (!density || density->is_zero()) return std::nullopt;
-    if (stated == Kind::volume && held == Kind::mass)
-        return Quantity{held, times(amount.quantity.in_base(), *density)};
+    if (stated == Kind::volume && held == Kind::mass) return Quantity{held, times(amount.quantity.in_base(), *density)};
     if (stated == Kind::mass && held == Kind::volume)
         return Quantity{held, scaled(amount.quantity.in_base(), density->bottom, density->top)};
     return std::nullopt;

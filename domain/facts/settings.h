@@ -31,9 +31,7 @@ struct Person : HeadOf<Person> {
     std::string name;
 };
 template <>
-inline constexpr auto kFields<Person> = [](auto&& visit) {
-    visit(field("name", &Person::name));
-};
+inline constexpr auto kFields<Person> = [](auto&& visit) { visit(field("name", &Person::name)); };
 
 // One of the shop's own people, whose hours are labour, or a paid one, whose wage is a material cost.
 enum class Standing : std::uint8_t { own, paid };
@@ -90,8 +88,7 @@ inline constexpr auto kFields<Overhead> = [](auto&& visit) {
 
 enum class LossOf : std::uint8_t { raw, seed, harvest, pigment, bar, batch };
 template <>
-inline constexpr std::array<std::string_view, 6> kWords<LossOf>{"raw",     "seed", "harvest",
-                                                                "pigment", "bar",  "batch"};
+inline constexpr std::array<std::string_view, 6> kWords<LossOf>{"raw", "seed", "harvest", "pigment", "bar", "batch"};
 
 // The share of what was received (or, for a batch, of the bars cut) whose loss is usual.
 struct NormalLoss : HeadOf<NormalLoss> {

@@ -16,7 +16,7 @@ struct Fair : HeadOf<Fair> {
     Money fee;
     std::optional<Money> travel;
     std::optional<Money> change_float;
-    std::optional<Money> cash_in_tin;    // counted at the end, float included
+    std::optional<Money> cash_in_tin;  // counted at the end, float included
     std::optional<Money> card_takings;
     std::optional<int> card_payments;
     FairEnded ended = FairEnded::as_usual;

@@ -12,7 +12,7 @@ struct Colour : HeadOf<Colour> {
     static constexpr std::string_view kTable = "colour";
     std::string name;
     std::optional<Key<Material>> bought_match;
-    std::optional<Ratio> match_strength;        // grams of the standard in one gram of the match; blank: 1
+    std::optional<Ratio> match_strength;  // grams of the standard in one gram of the match; blank: 1
     std::optional<Span> bought_minutes_per_bar;
     std::optional<Span> own_minutes_per_bar;
     std::optional<Money> own_cost_per_bar;
@@ -136,9 +136,7 @@ struct DryingVat : LineOf<DryingVat, Drying> {
     Key<Vat> vat;
 };
 template <>
-inline constexpr auto kFields<DryingVat> = [](auto&& visit) {
-    visit(field("vat", &DryingVat::vat));
-};
+inline constexpr auto kFields<DryingVat> = [](auto&& visit) { visit(field("vat", &DryingVat::vat)); };
 
 // How much of a powder gives the shade of one gram of what it is held against: 3 when three times
 // as much is needed; blank when the two cannot be compared.

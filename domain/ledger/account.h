@@ -14,22 +14,22 @@ enum class Boundary : Account {
     // where cost comes in
     already_here,
     delivered,
-    wages,   // of paid people, in materials
+    wages,  // of paid people, in materials
     energy,
-    hours,   // of the shop's own people
-    bills,   // fees and bills paid
+    hours,        // of the shop's own people
+    bills,        // fees and bills paid
     provisional,  // used before it came: at the last known cost, until it comes
     // where it goes out
     sold,
     lost,
     given,
     // the period's
-    selling,          // fees, stalls, travel, selling hours
-    garden,           // what a closed planting had left
-    overhead,         // general overhead: accrued (statements.h) less what bars absorbed
-    dye_avoidable,    // dye-only bills with no bed or vat in hand: would not have been paid without growing
-    dye_sunk,         // dye-only bills already spent either way
-    shortfall,        // provisional cost against what it came to
+    selling,        // fees, stalls, travel, selling hours
+    garden,         // what a closed planting had left
+    overhead,       // general overhead: accrued (statements.h) less what bars absorbed
+    dye_avoidable,  // dye-only bills with no bed or vat in hand: would not have been paid without growing
+    dye_sunk,       // dye-only bills already spent either way
+    shortfall,      // provisional cost against what it came to
     other,
 };
 inline constexpr Account kBoundaries = static_cast<Account>(Boundary::other) + 1;

@@ -18,13 +18,13 @@ inline constexpr std::uint32_t kNoLot = UINT32_MAX;
 // One line of an event that brings goods in or takes them out.
 struct StockLine {
     FactRef fact;
-    std::uint32_t material = 0;   // place in shop.all<Material>()
-    std::uint32_t lot = kNoLot;   // place in shop.all<Lot>(); of a use: kNoLot is by rule
-    std::int64_t quantity = 0;    // base units, as the material is held
+    std::uint32_t material = 0;  // place in shop.all<Material>()
+    std::uint32_t lot = kNoLot;  // place in shop.all<Lot>(); of a use: kNoLot is by rule
+    std::int64_t quantity = 0;   // base units, as the material is held
     Day day{};
     bool comes_in = false;
-    bool for_sale = false;        // wants bars out of cure
-    bool left_out = false;        // too large, or no way to the material's kind of amount
+    bool for_sale = false;  // wants bars out of cure
+    bool left_out = false;  // too large, or no way to the material's kind of amount
     Day ready{};
     std::optional<Day> best_before;
 };

@@ -34,9 +34,8 @@ std::string name_of(const Shop& shop, FactRef about) {
 
 std::string_view table_of(FactKind kind) {
     std::string_view table;
-    visit_list(Shop{}, kind, [&](const auto& list) {
-        table = std::remove_cvref_t<decltype(list)>::value_type::kTable;
-    });
+    visit_list(
+        Shop{}, kind, [&](const auto& list) { table = std::remove_cvref_t<decltype(list)>::value_type::kTable; });
     return table;
 }
 

@@ -48,16 +48,16 @@ enum class FindingCode : std::uint8_t {
     vat_dried_twice,           // vat
     vat_dried_before_begun,    // vat
     drying_without_vat,
-    batch_cut_twice,           // batch
-    cut_before_pouring,        // batch
-    no_good_bars,              // batch
-    rejected_more_than_cut,    // batch
-    wrapped_when_gone,         // lot
-    pay_unknown,               // person: time counted, no hourly target or wage on record
-    nobody_named,              // time counted, but no person is on record
-    tariff_unknown,            // source
-    heat_not_complete,         // water or temperatures missing
-    dye_bill_without_work,     // no bed or vat of the colour was in hand that day
+    batch_cut_twice,         // batch
+    cut_before_pouring,      // batch
+    no_good_bars,            // batch
+    rejected_more_than_cut,  // batch
+    wrapped_when_gone,       // lot
+    pay_unknown,             // person: time counted, no hourly target or wage on record
+    nobody_named,            // time counted, but no person is on record
+    tariff_unknown,          // source
+    heat_not_complete,       // water or temperatures missing
+    dye_bill_without_work,   // no bed or vat of the colour was in hand that day
 };
 
 struct Finding {

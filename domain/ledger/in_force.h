@@ -12,10 +12,10 @@ namespace dyestead {
 const Pay* pay_in_force(const Shop& shop, Key<Person> person, Day day);
 std::optional<Rate> tariff_in_force(const Shop& shop, HeatSource source, Day day);
 const Overhead* overhead_in_force(const Shop& shop, Day day);
-Ratio normal_loss_in_force(const Shop& shop, LossOf of, Day day);   // 0 when none
-Ratio sales_tax_in_force(const Shop& shop, Day day);                // 0 when not registered
+Ratio normal_loss_in_force(const Shop& shop, LossOf of, Day day);  // 0 when none
+Ratio sales_tax_in_force(const Shop& shop, Day day);               // 0 when not registered
 const ChannelFee* fee_in_force(const Shop& shop, Channel channel, Day day);
-Ratio waiting_share_in_force(const Shop& shop, Day day);            // 0 when none
+Ratio waiting_share_in_force(const Shop& shop, Day day);  // 0 when none
 std::optional<Money> shelf_price_in_force(const Shop& shop, Key<Material> bar, Day day);
 const PriceBelief* price_belief_in_force(const Shop& shop, Key<Colour> colour, Day day);
 // Who worked where nobody is named: the first by code of the people who are the shop's own that day.

@@ -45,7 +45,7 @@ struct LotState {
 
 // Bars that went to a customer. Fairs count by kind of bar; `price` is what the customer paid for one.
 struct SoldLine {
-    FactRef fact;                // a FairLine or SaleLine
+    FactRef fact;  // a FairLine or SaleLine
     Day day{};
     std::uint32_t material = 0;  // the kind of bar
     std::int64_t bars = 0;       // thousandths

@@ -132,8 +132,8 @@ private:
             const Day last = plant == nullptr ? Day::max() : assumed_end(planting, *plant);
             const auto end = ended.find(planting.key.number);
             if (last <= as_of_ && (end == ended.end() || end->second > last))
-                events_.push_back({last, Phase::last, {kNoBestBefore, 0, 0}, kKindOf<PlantingEnd>, index,
-                                   planting.key.number, true});
+                events_.push_back(
+                    {last, Phase::last, {kNoBestBefore, 0, 0}, kKindOf<PlantingEnd>, index, planting.key.number, true});
             ++index;
         }
     }
@@ -226,7 +226,8 @@ private:
 
 Day assumed_end(const Planting& planting, const Plant& plant) {
     constexpr std::int64_t kLastYear = 9999;
-    const std::int64_t last = std::int64_t{year_of(planting.sown)} + plant.years_to_first + std::max(plant.crops, 1) - 1;
+    const std::int64_t last =
+        std::int64_t{year_of(planting.sown)} + plant.years_to_first + std::max(plant.crops, 1) - 1;
     return day_of(static_cast<int>(std::min(last, kLastYear)), 12, 31);
 }
 

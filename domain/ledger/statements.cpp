@@ -49,8 +49,8 @@ CostPartition cost_partition(const Shop& shop, const Ledger& ledger, Day day) {
     terms.in += accrued;
     terms.period += accrued;
     for (Account each = kBoundaries; each < ledger.accounts.end; ++each) {
-        const bool ready = ledger.accounts.kind(each) == AccountKind::lot &&
-                           !in_cure(shop, ledger, ledger.accounts.index(each), day);
+        const bool ready =
+            ledger.accounts.kind(each) == AccountKind::lot && !in_cure(shop, ledger, ledger.accounts.index(each), day);
         (ready ? terms.stock : terms.in_progress) += held[each];
     }
     return terms;

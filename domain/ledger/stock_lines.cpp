@@ -28,9 +28,8 @@ public:
         });
         post<Planting>(event, [&](const Planting& fact) { uses(sown_, fact); });
         post<Tending>(event, [&](const Tending& fact) { uses(fed_, fact); });
-        post<Harvest>(event, [&](const Harvest& fact) {
-            comes_in(ref(fact), fact.lot, fact.amount, fact.date, std::nullopt);
-        });
+        post<Harvest>(
+            event, [&](const Harvest& fact) { comes_in(ref(fact), fact.lot, fact.amount, fact.date, std::nullopt); });
         post<Vat>(event, [&](const Vat& fact) { uses(steeped_, fact); });
         post<Drying>(event, [&](const Drying& fact) {
             if (fact.lot && fact.amount && !fact.amount->quantity.is_zero())

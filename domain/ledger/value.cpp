@@ -25,8 +25,7 @@ bool fits(const Cost& entered, const Cost& cost) {
 
 Cost sizes(const Cost& cost) {
     return {Money::millionths(size(cost.materials.in_millionths())),
-            Money::millionths(size(cost.labour.in_millionths())),
-            Money::millionths(size(cost.energy.in_millionths())),
+            Money::millionths(size(cost.labour.in_millionths())), Money::millionths(size(cost.energy.in_millionths())),
             Money::millionths(size(cost.overhead.in_millionths())),
             Minutes::millionths(size(cost.hands_on.in_millionths()))};
 }
@@ -66,7 +65,8 @@ std::uint32_t Bookkeeper::source(FactRef fact, std::uint32_t material, bool name
 }
 
 void Bookkeeper::move(Account from, Account to, std::uint32_t source, std::int64_t quantity, Cost cost) {
-    ledger_.movements.push_back({from, to, source, static_cast<std::int32_t>(day_.time_since_epoch().count()), quantity, cost});
+    ledger_.movements.push_back(
+        {from, to, source, static_cast<std::int32_t>(day_.time_since_epoch().count()), quantity, cost});
     ledger_.balances[from] -= cost;
     ledger_.balances[to] += cost;
     if (ledger_.accounts.kind(to) == AccountKind::lot) ledger_.lots[ledger_.accounts.index(to)].cost_in += cost;
@@ -81,8 +81,8 @@ void Bookkeeper::enter(Boundary from, Account to, FactRef fact, const Cost& cost
 
 std::span<const Draw> Bookkeeper::draws(const StockLine& line) const {
     const std::uint32_t number = number_of(line);
-    return std::span{stock_.draws}.subspan(stock_.first_draw[number],
-                                           stock_.first_draw[number + 1] - stock_.first_draw[number]);
+    return std::span{stock_.draws}.subspan(
+        stock_.first_draw[number], stock_.first_draw[number + 1] - stock_.first_draw[number]);
 }
 
 const StockLine* Bookkeeper::line_of(FactRef fact) const {

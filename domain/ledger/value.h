@@ -89,9 +89,9 @@ private:
     Ledger ledger_;
     Day day_{};
     std::uint32_t event_ = 0;
-    std::vector<Short> short_;       // one for each draw of the stock
-    std::vector<UnitCost> last_;     // one for each material: what its latest goods cost
-    Cost entered_{};                 // sizes of all that came in
+    std::vector<Short> short_;    // one for each draw of the stock
+    std::vector<UnitCost> last_;  // one for each material: what its latest goods cost
+    Cost entered_{};              // sizes of all that came in
 };
 
 // What a fact of each stage moves.

@@ -53,12 +53,11 @@ void BenchBook::post(const Cut& fact) {
 
     const Overhead* overhead = overhead_in_force(books_.shop(), books_.day());
     if (overhead == nullptr || overhead->normal_bars <= 0) return;
-    const Wide absorbed = static_cast<Wide>(overhead->per_year.in_millionths()) * good /
-                          (std::int64_t{overhead->normal_bars} * 1'000);
+    const Wide absorbed =
+        static_cast<Wide>(overhead->per_year.in_millionths()) * good / (std::int64_t{overhead->normal_bars} * 1'000);
     if (absorbed > kLargestStatedMoney.in_millionths()) return books_.find(FindingCode::too_large, ref(fact));
     Cost cost;
-    cost.overhead =
-        Rate{overhead->per_year, Quantity::pieces(overhead->normal_bars)} * Quantity{Kind::count, good};
+    cost.overhead = Rate{overhead->per_year, Quantity::pieces(overhead->normal_bars)} * Quantity{Kind::count, good};
     books_.enter(Boundary::overhead, books_.lot(line->lot), ref(fact), cost);
 }
 

@@ -77,8 +77,8 @@ std::int64_t GardenBook::expected(std::uint32_t place, FactRef fact) {
     const Plant* plant = shop.find(planting.plant);
     if (plant == nullptr) return 0;
     constexpr std::int64_t kSquareMetre = 10'000;
-    const Wide guess = static_cast<Wide>(plant->usual.quantity.in_base()) * area(planting) / kSquareMetre *
-                       std::max(plant->crops, 1);
+    const Wide guess =
+        static_cast<Wide>(plant->usual.quantity.in_base()) * area(planting) / kSquareMetre * std::max(plant->crops, 1);
     const std::int64_t total = guess > kLargestStatedBase ? kLargestStatedBase : narrow(guess);
     if (!beds_[place].guessed) {
         const Amount amount{Quantity{plant->usual.quantity.kind(), total}, plant->usual.unit, Mark::about};

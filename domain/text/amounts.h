@@ -17,13 +17,13 @@
 
 namespace dyestead {
 
-Read<Money> read_money(std::string_view text);       // 38.4
-Read<Amount> read_amount(std::string_view text);     // 750 g, ~2 us tsp, 12
-Read<Span> read_span(std::string_view text);         // 90 min, 1.5 h, 1 h 30
-Read<Ratio> read_ratio(std::string_view text);       // 5 %, 1/3, 0.918
-Read<Day> read_day(std::string_view text);           // 2026-07-03
+Read<Money> read_money(std::string_view text);              // 38.4
+Read<Amount> read_amount(std::string_view text);            // 750 g, ~2 us tsp, 12
+Read<Span> read_span(std::string_view text);                // 90 min, 1.5 h, 1 h 30
+Read<Ratio> read_ratio(std::string_view text);              // 5 %, 1/3, 0.918
+Read<Day> read_day(std::string_view text);                  // 2026-07-03
 Read<Temperature> read_temperature(std::string_view text);  // 80.5
-Read<Acidity> read_acidity(std::string_view text);   // 9.25
+Read<Acidity> read_acidity(std::string_view text);          // 9.25
 
 std::string print(Money money);
 std::string print(const Amount& amount);

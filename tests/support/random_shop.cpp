@@ -184,7 +184,8 @@ private:
         return std::array{oil_, band_, seed_, leaf_, powder_, bar_}[static_cast<std::size_t>(number % 6)];
     }
     std::optional<Key<Person>> who(int number) const {
-        return std::array<std::optional<Key<Person>>, 3>{own_, paid_, std::nullopt}[static_cast<std::size_t>(number % 3)];
+        return std::array<std::optional<Key<Person>>, 3>{
+            own_, paid_, std::nullopt}[static_cast<std::size_t>(number % 3)];
     }
 
     Amount amount(Key<Material> material, int number) {
@@ -335,7 +336,8 @@ Shop without_later(const Shop& shop, Day day) {
     kept.for_each_list([&](auto& list) {
         using Fact = typename std::remove_reference_t<decltype(list)>::value_type;
         // A bed, vat or batch may be spoken of before its own day; it stays as a name, without its lines.
-        constexpr bool kNamed = std::is_same_v<Fact, Planting> || std::is_same_v<Fact, Vat> || std::is_same_v<Fact, Batch>;
+        constexpr bool kNamed =
+            std::is_same_v<Fact, Planting> || std::is_same_v<Fact, Vat> || std::is_same_v<Fact, Batch>;
         if constexpr (Line<Fact>)
             std::erase_if(list, [&](const Fact& line) { return dated(*shop.find(line.head)).value_or(day) > day; });
         else if constexpr (!kNamed)

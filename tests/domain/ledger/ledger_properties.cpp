@@ -133,7 +133,8 @@ TEST_CASE("the hours in the books are the hours logged") {
     CHECK(rc::check([](const std::vector<Act>& acts) {
         const Shop shop = test::random_shop(acts);
         const Ledger ledger = replay(shop, kEnd);
-        const Minutes in = -(ledger.balance(Boundary::hours).hands_on + ledger.balance(Boundary::already_here).hands_on);
+        const Minutes in =
+            -(ledger.balance(Boundary::hours).hands_on + ledger.balance(Boundary::already_here).hands_on);
         const bool nothing_left_out = std::ranges::none_of(
             ledger.findings, [](const Finding& finding) { return finding.code == FindingCode::nothing_in_it; });
         RC_PRE(nothing_left_out || in <= minutes_logged(shop));
