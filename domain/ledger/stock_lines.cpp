@@ -101,10 +101,15 @@ private:
     void keep(StockLine line, const Amount& amount) {
         if (line.material == kNoLot) return;
         const Material& material = shop_.all<Material>()[line.material];
-        const auto quantity = as_held(material, amount);
-        if (!quantity) find(FindingCode::amount_not_convertible, line.fact, {print(amount), material.name});
-        line.left_out = !quantity;
-        line.quantity = quantity ? quantity->in_base() : 0;
+        try {
+            const auto quantity = as_held(material, amount);
+            if (!quantity) find(FindingCode::amount_not_convertible, line.fact, {print(amount), material.name});
+            line.left_out = !quantity;
+            line.quantity = quantity ? quantity->in_base() : 0;
+        } catch (const Overflow&) {
+            find(FindingCode::too_large, line.fact, {});
+            line.left_out = true;
+        }
         stock_.lines.push_back(line);
     }
 

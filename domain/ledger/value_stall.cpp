@@ -51,7 +51,11 @@ void StallBook::post(const Sale& fact) {
     for (const SaleLine* line : sold_(fact.key)) {
         const std::int64_t sold = sell(ref(*line), line->price);
         bars += sold;
-        takings += Rate{line->price, Quantity::pieces(1)} * Quantity{Kind::count, sold};
+        try {
+            takings += Rate{line->price, Quantity::pieces(1)} * Quantity{Kind::count, sold};
+        } catch (const Overflow&) {
+            books_.find(FindingCode::too_large, ref(*line));
+        }
     }
     const Account selling = account(Boundary::selling);
     books_.enter(Boundary::bills, selling, ref(fact), running(fact.postage.value_or(Money{})));

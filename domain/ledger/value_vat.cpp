@@ -3,6 +3,19 @@
 #include "domain/values/heat.h"
 
 namespace dyestead {
+namespace {
+
+// As metered, or reckoned from the water; nothing where neither can be said.
+std::optional<Quantity> energy_of(const VatHeat& line) {
+    if (line.energy && line.energy->quantity.kind() == Kind::energy) return line.energy->quantity;
+    if (!line.water || !line.heated_from || !line.heated_to) return std::nullopt;
+    const Kind kind = line.water->quantity.kind();
+    const Ratio efficiency = line.efficiency.value_or(Ratio{1, 1});
+    if (efficiency.is_zero() || (kind != Kind::mass && kind != Kind::volume)) return std::nullopt;
+    return energy_to_heat(line.water->quantity, *line.heated_from, *line.heated_to, efficiency);
+}
+
+}  // namespace
 
 VatBook::VatBook(Bookkeeper& books)
     : books_{books},
@@ -27,25 +40,22 @@ void VatBook::post(const Vat& fact) {
 }
 
 void VatBook::heat(const VatHeat& line, Account vat) {
-    std::optional<Quantity> energy;
-    if (line.energy && line.energy->quantity.kind() == Kind::energy) {
-        energy = line.energy->quantity;
-    } else if (line.water && line.heated_from && line.heated_to) {
-        const Ratio efficiency = line.efficiency.value_or(Ratio{1, 1});
-        if (!efficiency.is_zero())
-            energy = energy_to_heat(line.water->quantity, *line.heated_from, *line.heated_to, efficiency);
+    try {
+        const auto energy = energy_of(line);
+        if (!energy) return books_.find(FindingCode::heat_not_complete, ref(line));
+        const auto tariff = tariff_in_force(books_.shop(), line.source, books_.day());
+        if (!tariff) {
+            // Wood and sun cost nothing until the maker says what they cost.
+            const bool free = line.source == HeatSource::wood || line.source == HeatSource::sun;
+            if (!free) books_.find(FindingCode::tariff_unknown, ref(line), {std::string{word(line.source)}});
+            return;
+        }
+        Cost cost;
+        cost.energy = *tariff * *energy;
+        books_.enter(Boundary::energy, vat, ref(line), cost);
+    } catch (const Overflow&) {
+        books_.find(FindingCode::too_large, ref(line));
     }
-    if (!energy) return books_.find(FindingCode::heat_not_complete, ref(line));
-    const auto tariff = tariff_in_force(books_.shop(), line.source, books_.day());
-    if (!tariff) {
-        // Wood and sun cost nothing until the maker says what they cost.
-        const bool free = line.source == HeatSource::wood || line.source == HeatSource::sun;
-        if (!free) books_.find(FindingCode::tariff_unknown, ref(line), {std::string{word(line.source)}});
-        return;
-    }
-    Cost cost;
-    cost.energy = *tariff * *energy;
-    books_.enter(Boundary::energy, vat, ref(line), cost);
 }
 
 // Nothing weighed: what the vats held is lost. Otherwise all of it is in the powder.

@@ -144,3 +144,34 @@ TEST_CASE("sums past the gate are left out with a finding, and every other numbe
     const CostPartition terms = cost_partition(b.shop(), ledger, day(6));
     CHECK(terms.in == terms.out());
 }
+
+TEST_CASE("absurd figures that pass one field at a time are findings, never an exception") {
+    ShopBuilder b;
+    const auto oil = b.material("oil", Purpose::oil);
+    b.at(oil).held_as = HeldAs::volume;
+    b.at(oil).density = Ratio{1, 100'000'000'000};
+    b.delivery(day(0), oil, grams(1'000'000), Money::units(1));
+    CHECK(has(replay(b.shop(), day(1)), FindingCode::too_large));
+
+    ShopBuilder s;
+    const auto bar = s.made("bar", MaterialKind::bar);
+    s.already_here(day(0), bar, pieces(1'000'000), Money::units(1));
+    s.sold(s.sale(day(1)), bar, 1'000'000, kLargestStatedMoney);
+    CHECK(has(replay(s.shop(), day(1)), FindingCode::too_large));
+
+    ShopBuilder v;
+    auto& tariff = v.add<Tariff>();
+    tariff.from = day(0);
+    tariff.per_kwh = kLargestStatedMoney;
+    auto& vat = v.add<Vat>();
+    vat.date = day(1);
+    const Key<Vat> key = vat.key;
+    v.add<VatHeat>(key).energy = Amount{Quantity::watt_hours(kLargestStatedBase), Unit::wh, Mark::measured};
+    auto& pieces_of_water = v.add<VatHeat>(key);
+    pieces_of_water.water = pieces(3);
+    pieces_of_water.heated_from = Temperature{100};
+    pieces_of_water.heated_to = Temperature{900};
+    const Ledger ledger = replay(v.shop(), day(1));
+    CHECK(has(ledger, FindingCode::too_large));
+    CHECK(has(ledger, FindingCode::heat_not_complete));
+}
