@@ -1,7 +1,5 @@
 #include "domain/ledger/fees.h"
 
-#include <algorithm>
-
 #include "domain/ledger/in_force.h"
 
 namespace dyestead {
@@ -14,8 +12,7 @@ Money per_bar(Money each, std::int64_t bars) {
 Fees fees(const ChannelFee* fee, Money takings, int payments, std::int64_t bars) {
     if (fee == nullptr) return {};
     Fees result;
-    if (fee->share)
-        result.share = Money::millionths(times(takings.in_millionths(), std::min(*fee->share, Ratio{1, 1})));
+    if (fee->share) result.share = Money::millionths(times(takings.in_millionths(), as_share(*fee->share)));
     if (fee->per_payment) result.payments = per_bar(*fee->per_payment, payments * std::int64_t{1000});
     if (fee->per_bar) result.bags = per_bar(*fee->per_bar, bars);
     return result;

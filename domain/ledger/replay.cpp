@@ -10,7 +10,7 @@ namespace {
 void post_bill(Bookkeeper& books, GardenBook& garden, VatBook& vats, const PaidOut& fact) {
     if (fact.dye_only == DyeOnly::no) return;
     const Ratio share = fact.avoidable.value_or(Ratio{1, 1});
-    const Money avoidable = Money::millionths(times(fact.amount.in_millionths(), std::min(share, Ratio{1, 1})));
+    const Money avoidable = Money::millionths(times(fact.amount.in_millionths(), as_share(share)));
     const bool shared = avoidable.is_zero() || (fact.dye_only == DyeOnly::garden ? garden.share_bill(fact, avoidable)
                                                                                  : vats.share_bill(fact, avoidable));
     Cost cost;

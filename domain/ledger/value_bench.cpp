@@ -44,7 +44,7 @@ void BenchBook::post(const Cut& fact) {
         return books_.move(batch, account(Boundary::lost), books_.source(ref(fact)), 0, books_.balance(batch));
     }
     const Ratio rate = normal_loss_in_force(books_.shop(), LossOf::batch, books_.day());
-    const std::int64_t usual = std::min(rejected, times(cut, std::min(rate, Ratio{1, 1})));
+    const std::int64_t usual = std::min(rejected, times(cut, as_share(rate)));
     if (rejected > usual) {
         const Cost lost = share_of(books_.balance(batch), rejected - usual, cut - usual);
         books_.move(batch, account(Boundary::lost), books_.source(ref(fact)), 0, lost);

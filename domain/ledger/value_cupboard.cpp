@@ -94,7 +94,7 @@ void CupboardBook::post(const Loss& fact) {
     if (line == nullptr) return;
     if (is_gift(fact.reason)) return books_.take(*line, account(Boundary::given));
     const Material& material = books_.shop().all<Material>()[line->material];
-    const Ratio rate = std::min(Ratio{1, 1}, normal_loss_in_force(books_.shop(), loss_of(material.kind), books_.day()));
+    const Ratio rate = as_share(normal_loss_in_force(books_.shop(), loss_of(material.kind), books_.day()));
     if (rate.is_zero()) return books_.take(*line, account(Boundary::lost));
 
     Ledger& ledger = books_.ledger();
