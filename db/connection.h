@@ -14,7 +14,7 @@
 namespace dyestead::db {
 
 inline constexpr std::uint32_t kApplicationId = 0x44594531;  // "DYE1"
-inline constexpr std::uint32_t kSchemaVersion = 1;
+inline constexpr std::uint32_t kSchemaVersion = 2;
 
 // The file's first bytes are looked at before it is opened: what is not ours, or is newer, stays
 // untouched. Throws: ShopTrouble.

@@ -37,7 +37,9 @@ public:
         made_by<AlreadyHere>();
         made_by<DeliveryLine>();
         made_by<Harvest>();
+        made_by<SeedKept>();
         made_by<Drying>();
+        made_by<DryingLot>();
         made_by<Cut>();
         lots_without_maker();
         records_.for_each_kind([&](auto& kind) { amounts(kind); });

@@ -1,4 +1,4 @@
-// csv_names.h - what are a kind's CSV file and its columns called?
+// csv_names.h - what are a kind's CSV file and its columns called, and which may be left out?
 #pragma once
 
 #include <string>
@@ -20,6 +20,16 @@ std::vector<std::string> csv_columns() {
     else
         columns = {"code"};
     for_each_field<Fact>([&](const auto& each) { columns.emplace_back(each.name); });
+    return columns;
+}
+
+// Of csv_columns: the names of those that a file may leave out, which is to leave them blank in every row.
+template <class Fact>
+std::vector<std::string> csv_columns_that_may_be_missing() {
+    std::vector<std::string> columns{"key"};
+    for_each_field<Fact>([&](const auto& each) {
+        if constexpr (requires(Fact fact) { (fact.*each.member).has_value(); }) columns.emplace_back(each.name);
+    });
     return columns;
 }
 

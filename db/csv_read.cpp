@@ -29,7 +29,7 @@ public:
     Shop read() {
         records_.for_each_kind([&]<class Fact>(RecordsOf<Fact>& kind) {
             kind.table = Fact::kTable;
-            open(kind, csv_columns<Fact>());
+            open(kind, csv_columns<Fact>(), csv_columns_that_may_be_missing<Fact>());
             kind.facts.resize(kind.whole.size());
             if constexpr (Head<Fact>) read_codes(kind);
         });
@@ -68,9 +68,10 @@ private:
         }
     }
 
-    void open(Records& kind, std::vector<std::string> columns) {
+    void open(Records& kind, std::vector<std::string> columns, const std::vector<std::string>& may_be_missing) {
         columns.emplace_back("key");
-        kind.sheet = read_sheet(folder_ / csv_file_name(kind.table), std::move(columns), records_.troubles);
+        kind.sheet =
+            read_sheet(folder_ / csv_file_name(kind.table), std::move(columns), may_be_missing, records_.troubles);
         kind.whole.assign(kind.sheet.rows.size(), 1);
     }
 
@@ -167,7 +168,7 @@ private:
     void read_cell(Records& kind, std::size_t row, std::size_t column, Member& member) {
         // A column that is missing has been said once, for the heading.
         if (kind.sheet.places[column] < 0) {
-            kind.whole[row] = 0;
+            if constexpr (!requires { member.has_value(); }) kind.whole[row] = 0;
             return;
         }
         const auto read = read_field<Member>(kind.sheet.cell(kind.sheet.rows[row], column), records_);

@@ -21,7 +21,8 @@ std::optional<std::string> text_of(const std::filesystem::path& path) {
 
 class SheetReader {
 public:
-    SheetReader(Sheet& sheet, std::vector<Trouble>& troubles) : sheet_{sheet}, troubles_{troubles} {}
+    SheetReader(Sheet& sheet, const std::vector<std::string>& may_be_missing, std::vector<Trouble>& troubles)
+        : sheet_{sheet}, may_be_missing_{may_be_missing}, troubles_{troubles} {}
 
     void read(std::string_view text) {
         if (text.empty()) return trouble(TroubleId::file_empty, 0, {});
@@ -67,8 +68,8 @@ private:
             if (place >= 0) trouble(TroubleId::column_twice, line, name, {{"value", name}});
             place = static_cast<int>(i);
         }
-        for (std::size_t i = 0; i + 1 < sheet_.columns.size(); ++i)
-            if (sheet_.places[i] < 0)
+        for (std::size_t i = 0; i < sheet_.columns.size(); ++i)
+            if (sheet_.places[i] < 0 && std::ranges::find(may_be_missing_, sheet_.columns[i]) == may_be_missing_.end())
                 trouble(TroubleId::column_missing, 1, sheet_.columns[i], {{"value", sheet_.columns[i]}});
     }
 
@@ -83,6 +84,7 @@ private:
     }
 
     Sheet& sheet_;
+    const std::vector<std::string>& may_be_missing_;
     std::vector<Trouble>& troubles_;
 };
 
@@ -98,14 +100,15 @@ int Sheet::line(const CsvRow& row, std::size_t column) const {
     return row[place < 0 ? 0 : static_cast<std::size_t>(place)].line;
 }
 
-Sheet read_sheet(const std::filesystem::path& path, std::vector<std::string> columns, std::vector<Trouble>& troubles) {
+Sheet read_sheet(const std::filesystem::path& path, std::vector<std::string> columns,
+                 const std::vector<std::string>& may_be_missing, std::vector<Trouble>& troubles) {
     Sheet sheet;
     sheet.file = path.string();
     sheet.places.assign(columns.size(), -1);
     sheet.columns = std::move(columns);
     std::error_code ignored;
     if (!std::filesystem::exists(path, ignored)) return sheet;
-    SheetReader reader{sheet, troubles};
+    SheetReader reader{sheet, may_be_missing, troubles};
     if (const auto text = text_of(path))
         reader.read(*text);
     else

@@ -13,7 +13,7 @@ namespace dyestead::db {
 struct Sheet {
     std::string file;                  // as the folder was named, with the file's name
     bool sound = true;                 // false: something is wrong with its text or heading, and rows may be missing
-    std::vector<std::string> columns;  // as known; `key`, which may be left out, is the last
+    std::vector<std::string> columns;  // as known; `key` is the last
     std::vector<int> places;           // of each known column in the rows; -1: not there
     std::vector<CsvRow> rows;          // without the heading; all of the heading's width
 
@@ -23,6 +23,7 @@ struct Sheet {
 };
 
 // A file that is not there is a sheet without rows. What is wrong is added to `troubles`.
-Sheet read_sheet(const std::filesystem::path& path, std::vector<std::string> columns, std::vector<Trouble>& troubles);
+Sheet read_sheet(const std::filesystem::path& path, std::vector<std::string> columns,
+                 const std::vector<std::string>& may_be_missing, std::vector<Trouble>& troubles);
 
 }  // namespace dyestead::db

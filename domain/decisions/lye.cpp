@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "domain/facts/material_amount.h"
+#include "domain/facts/recipe_amounts.h"
 
 namespace dyestead {
 namespace {
@@ -120,7 +121,11 @@ LyeNeed lye_need(const Shop& shop, const Recipe& recipe) {
     for (const auto& part : shop.all<RecipePart>()) {
         if (part.head != recipe.key) continue;
         const Material* material = shop.find(part.material);
-        if (is_oil(material)) oils.add(*material, part.amount);
+        if (!is_oil(material)) continue;
+        if (const auto amount = part_amount(recipe, part))
+            oils.add(*material, *amount);
+        else
+            add_once(oils.need.without_mass, material->key);
     }
     return at(std::move(oils), recipe);
 }

@@ -14,6 +14,9 @@ struct Recipe : HeadOf<Recipe> {
     int bars_per_loaf = 0;
     Amount declared_weight;  // on the label of one bar
     int cure_days = 0;
+    std::optional<Amount> oils;            // of one loaf, where parts are stated as shares of them
+    std::optional<Ratio> potassium_share;  // share of the lye (by saponifying power) that is potassium; blank: none
+    std::optional<int> best_days;          // from the cut to the day bars are past their best
 };
 template <>
 inline constexpr auto kFields<Recipe> = [](auto&& visit) {
@@ -23,18 +26,23 @@ inline constexpr auto kFields<Recipe> = [](auto&& visit) {
     visit(field("bars_per_loaf", &Recipe::bars_per_loaf));
     visit(field("declared_weight", &Recipe::declared_weight));
     visit(field("cure_days", &Recipe::cure_days));
+    visit(field("oils", &Recipe::oils));
+    visit(field("potassium_share", &Recipe::potassium_share));
+    visit(field("best_days", &Recipe::best_days));
 };
 
-// Oils and scent for one loaf.
+// Oils and scent for one loaf: an amount, or a share of the recipe's oils (recipe_amounts.h).
 struct RecipePart : LineOf<RecipePart, Recipe> {
     static constexpr std::string_view kTable = "recipe_part";
     Key<Material> material;
-    Amount amount;
+    std::optional<Amount> amount;
+    std::optional<Ratio> share;
 };
 template <>
 inline constexpr auto kFields<RecipePart> = [](auto&& visit) {
     visit(field("material", &RecipePart::material));
     visit(field("amount", &RecipePart::amount));
+    visit(field("share", &RecipePart::share));
 };
 
 struct RecipeWrapping : LineOf<RecipeWrapping, Recipe> {
@@ -76,6 +84,9 @@ struct Batch : HeadOf<Batch> {
     Key<Recipe> recipe;
     Key<Material> bar;  // what it is to become
     int loaves = 1;
+    // Poured off from another batch: the share of all that batch took which went into this one.
+    std::optional<Key<Batch>> split_from;
+    std::optional<Ratio> split_share;
     std::optional<std::string> note;
 };
 template <>
@@ -84,6 +95,8 @@ inline constexpr auto kFields<Batch> = [](auto&& visit) {
     visit(field("recipe", &Batch::recipe));
     visit(field("bar", &Batch::bar));
     visit(field("loaves", &Batch::loaves));
+    visit(field("split_from", &Batch::split_from));
+    visit(field("split_share", &Batch::split_share));
     visit(field("note", &Batch::note));
 };
 using BatchUse = UseIn<Batch>;
@@ -114,6 +127,8 @@ struct Cut : HeadOf<Cut> {
     int bars = 0;
     int rejected = 0;
     Day cured;  // saleable from this day
+    std::optional<Day> best_before;
+    std::optional<Amount> ends;  // end pieces, kept or thrown; they carry no cost
     std::optional<Span> time;
     std::optional<Key<Person>> who;
     std::optional<std::string> note;
@@ -126,9 +141,27 @@ inline constexpr auto kFields<Cut> = [](auto&& visit) {
     visit(field("bars", &Cut::bars));
     visit(field("rejected", &Cut::rejected));
     visit(field("cured", &Cut::cured));
+    visit(field("best_before", &Cut::best_before));
+    visit(field("ends", &Cut::ends));
     visit(field("time", &Cut::time));
     visit(field("who", &Cut::who));
     visit(field("note", &Cut::note));
+};
+
+// Bars of one lot on the scale together; they go on losing weight.
+struct Weighing : HeadOf<Weighing> {
+    static constexpr std::string_view kTable = "weighing";
+    Day date;
+    Key<Lot> lot;
+    int bars = 0;
+    Amount total;
+};
+template <>
+inline constexpr auto kFields<Weighing> = [](auto&& visit) {
+    visit(field("date", &Weighing::date));
+    visit(field("lot", &Weighing::lot));
+    visit(field("bars", &Weighing::bars));
+    visit(field("total", &Weighing::total));
 };
 
 // Bars of one lot wrapped and labelled.
@@ -150,5 +183,34 @@ inline constexpr auto kFields<Wrapping> = [](auto&& visit) {
     visit(field("who", &Wrapping::who));
 };
 using WrappingUse = UseIn<Wrapping>;
+
+// A lot that must not be sold or used: lye-heavy bars, a recalled oil. All that was made with it is
+// held with it, until released.
+struct Hold : HeadOf<Hold> {
+    static constexpr std::string_view kTable = "hold";
+    Day date;
+    Key<Lot> lot;
+    std::string why;
+};
+template <>
+inline constexpr auto kFields<Hold> = [](auto&& visit) {
+    visit(field("date", &Hold::date));
+    visit(field("lot", &Hold::lot));
+    visit(field("why", &Hold::why));
+};
+
+// The lot is no longer held, whatever it was held for: by a Hold, or by the program itself.
+struct Release : HeadOf<Release> {
+    static constexpr std::string_view kTable = "release";
+    Day date;
+    Key<Lot> lot;
+    std::string why;
+};
+template <>
+inline constexpr auto kFields<Release> = [](auto&& visit) {
+    visit(field("date", &Release::date));
+    visit(field("lot", &Release::lot));
+    visit(field("why", &Release::why));
+};
 
 }  // namespace dyestead

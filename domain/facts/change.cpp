@@ -109,6 +109,16 @@ std::vector<std::pair<std::size_t, std::size_t>> side_by_side(const Numbers& fro
 
 }  // namespace
 
+Change::Change() = default;
+Change::Change(const Change& other) = default;
+Change::Change(Change&& other) noexcept = default;
+Change& Change::operator=(const Change& other) {
+    Change copy{other};
+    return *this = std::move(copy);
+}
+Change& Change::operator=(Change&& other) noexcept = default;
+Change::~Change() = default;
+
 bool Change::is_empty() const {
     bool empty = true;
     removed.for_each([&](const auto& each) { empty = empty && each.keys.empty(); });

@@ -18,6 +18,13 @@ struct Change {
     Shop put;
     ForEveryKind<KeyList> removed;
 
+    Change();
+    Change(const Change& other);
+    Change(Change&& other) noexcept;
+    Change& operator=(const Change& other);
+    Change& operator=(Change&& other) noexcept;
+    ~Change();
+
     // A fact both removed and put stays, as it was put.
     template <class Fact>
     void remove(Key<Fact> key) {

@@ -23,6 +23,10 @@ template <>
 inline constexpr std::array<std::string_view, 11> kWords<Purpose>{
     "oil", "lye", "water", "alkali", "mordant", "acid", "colourant", "scent", "wrapping", "feed", "other"};
 
+enum class Alkali : std::uint8_t { sodium, potassium };
+template <>
+inline constexpr std::array<std::string_view, 2> kWords<Alkali>{"sodium", "potassium"};
+
 enum class HeldAs : std::uint8_t { mass, volume, count };
 template <>
 inline constexpr std::array<std::string_view, 3> kWords<HeldAs>{"mass", "volume", "count"};
@@ -44,6 +48,10 @@ struct Material : HeadOf<Material> {
     std::optional<Ratio> saponification;  // mg KOH per g of oil
     std::optional<Key<Colour>> colour;    // pigments, bought colourants
     Caution caution = Caution::none;
+    std::optional<Alkali> alkali;        // of a lye: which hydroxide; blank: sodium
+    std::optional<Ratio> purity;         // of a lye: hydroxide in one gram as sold; blank: all of it
+    std::optional<int> shelf_life_days;  // from delivery, where no best before is known
+    std::optional<Amount> shelf_room;    // the most there is room for
 };
 template <>
 inline constexpr auto kFields<Material> = [](auto&& visit) {
@@ -56,6 +64,10 @@ inline constexpr auto kFields<Material> = [](auto&& visit) {
     visit(field("saponification", &Material::saponification));
     visit(field("colour", &Material::colour));
     visit(field("caution", &Material::caution));
+    visit(field("alkali", &Material::alkali));
+    visit(field("purity", &Material::purity));
+    visit(field("shelf_life_days", &Material::shelf_life_days));
+    visit(field("shelf_room", &Material::shelf_room));
 };
 
 // The label on the jar. What is in it and what it cost is derived.
@@ -69,11 +81,17 @@ inline constexpr auto kFields<Lot> = [](auto&& visit) { visit(field("material", 
 struct Supplier : HeadOf<Supplier> {
     static constexpr std::string_view kTable = "supplier";
     std::string name;
+    std::optional<Money> carriage;            // on an order
+    std::optional<Money> carriage_free_from;  // goods of one order
+    std::optional<Span> order_time;           // what placing an order takes
     std::optional<std::string> note;
 };
 template <>
 inline constexpr auto kFields<Supplier> = [](auto&& visit) {
     visit(field("name", &Supplier::name));
+    visit(field("carriage", &Supplier::carriage));
+    visit(field("carriage_free_from", &Supplier::carriage_free_from));
+    visit(field("order_time", &Supplier::order_time));
     visit(field("note", &Supplier::note));
 };
 
@@ -87,6 +105,7 @@ struct Offer : HeadOf<Offer> {
     Amount pack;
     Money price;
     std::optional<int> lead_days;
+    std::optional<std::string> how_known;  // letter, web page, by word
 };
 template <>
 inline constexpr auto kFields<Offer> = [](auto&& visit) {
@@ -97,6 +116,19 @@ inline constexpr auto kFields<Offer> = [](auto&& visit) {
     visit(field("pack", &Offer::pack));
     visit(field("price", &Offer::price));
     visit(field("lead_days", &Offer::lead_days));
+    visit(field("how_known", &Offer::how_known));
+};
+
+// A lower price from so many packs on.
+struct OfferBreak : LineOf<OfferBreak, Offer> {
+    static constexpr std::string_view kTable = "offer_break";
+    int from_packs = 1;
+    Money price;  // a pack
+};
+template <>
+inline constexpr auto kFields<OfferBreak> = [](auto&& visit) {
+    visit(field("from_packs", &OfferBreak::from_packs));
+    visit(field("price", &OfferBreak::price));
 };
 
 // Stock that was there before the books began.
@@ -132,6 +164,11 @@ struct Delivery : HeadOf<Delivery> {
     Key<Supplier> supplier;
     Money carriage;
     ShareBy share_by = ShareBy::value;
+    std::optional<Money> duty;            // on the whole
+    std::optional<Money> discount;        // on the whole order
+    std::optional<std::string> currency;  // of the bill, ISO 4217; blank: the shop's
+    std::optional<Ratio> rate;            // the shop's currency for one of the bill's, as on the bill
+    std::optional<Day> ordered;
     std::optional<std::string> note;
 };
 template <>
@@ -140,6 +177,11 @@ inline constexpr auto kFields<Delivery> = [](auto&& visit) {
     visit(field("supplier", &Delivery::supplier));
     visit(field("carriage", &Delivery::carriage));
     visit(field("share_by", &Delivery::share_by));
+    visit(field("duty", &Delivery::duty));
+    visit(field("discount", &Delivery::discount));
+    visit(field("currency", &Delivery::currency));
+    visit(field("rate", &Delivery::rate));
+    visit(field("ordered", &Delivery::ordered));
     visit(field("note", &Delivery::note));
 };
 
@@ -147,7 +189,8 @@ struct DeliveryLine : LineOf<DeliveryLine, Delivery> {
     static constexpr std::string_view kTable = "delivery_line";
     Key<Lot> lot;
     Amount amount;
-    Money price;  // for the whole line
+    Money price;  // for the whole line, without what `tax` adds to it
+    std::optional<Ratio> tax;
     std::optional<std::string> supplier_lot;
     std::optional<Day> best_before;
 };
@@ -156,6 +199,7 @@ inline constexpr auto kFields<DeliveryLine> = [](auto&& visit) {
     visit(field("lot", &DeliveryLine::lot));
     visit(field("amount", &DeliveryLine::amount));
     visit(field("price", &DeliveryLine::price));
+    visit(field("tax", &DeliveryLine::tax));
     visit(field("supplier_lot", &DeliveryLine::supplier_lot));
     visit(field("best_before", &DeliveryLine::best_before));
 };
@@ -167,6 +211,28 @@ inline constexpr std::array<std::string_view, 8> kWords<LossReason>{
 constexpr bool is_gift(LossReason reason) {
     return reason >= LossReason::given;
 }
+
+// A later word on what a delivery cost: late carriage, or a credit note.
+enum class Correction : std::uint8_t { more, less };
+template <>
+inline constexpr std::array<std::string_view, 2> kWords<Correction>{"more", "less"};
+
+struct CostCorrection : HeadOf<CostCorrection> {
+    static constexpr std::string_view kTable = "cost_correction";
+    Day date;
+    Key<Delivery> delivery;
+    Correction correction = Correction::more;
+    Money amount;
+    std::optional<std::string> note;
+};
+template <>
+inline constexpr auto kFields<CostCorrection> = [](auto&& visit) {
+    visit(field("date", &CostCorrection::date));
+    visit(field("delivery", &CostCorrection::delivery));
+    visit(field("correction", &CostCorrection::correction));
+    visit(field("amount", &CostCorrection::amount));
+    visit(field("note", &CostCorrection::note));
+};
 
 struct Loss : HeadOf<Loss> {
     static constexpr std::string_view kTable = "loss";

@@ -28,6 +28,11 @@ struct Plant : HeadOf<Plant> {
     int crops = 1;           // in its life; cuts of one summer are one crop
     int years_to_first = 0;  // from sowing to the first crop
     Caution caution = Caution::none;
+    std::optional<Ratio> strength_low;  // of its powder, grams of the colour's standard in one gram
+    std::optional<Ratio> strength_usual;
+    std::optional<Ratio> strength_high;
+    std::optional<Amount> seed_rate;     // seed to a square metre, by weight or number
+    std::optional<int> days_to_harvest;  // from sowing to the first cut of an annual
 };
 template <>
 inline constexpr auto kFields<Plant> = [](auto&& visit) {
@@ -41,6 +46,11 @@ inline constexpr auto kFields<Plant> = [](auto&& visit) {
     visit(field("crops", &Plant::crops));
     visit(field("years_to_first", &Plant::years_to_first));
     visit(field("caution", &Plant::caution));
+    visit(field("strength_low", &Plant::strength_low));
+    visit(field("strength_usual", &Plant::strength_usual));
+    visit(field("strength_high", &Plant::strength_high));
+    visit(field("seed_rate", &Plant::seed_rate));
+    visit(field("days_to_harvest", &Plant::days_to_harvest));
 };
 
 struct Planting : HeadOf<Planting> {
@@ -135,6 +145,58 @@ inline constexpr auto kFields<Harvest> = [](auto&& visit) {
     visit(field("time", &Harvest::time));
     visit(field("who", &Harvest::who));
     visit(field("note", &Harvest::note));
+};
+
+// Seed kept from a bed: a by-product, worth what it would cost to buy.
+struct SeedKept : HeadOf<SeedKept> {
+    static constexpr std::string_view kTable = "seed_kept";
+    Day date;
+    Key<Planting> planting;
+    Key<Lot> lot;
+    Amount amount;
+    std::optional<Span> time;
+    std::optional<Key<Person>> who;
+};
+template <>
+inline constexpr auto kFields<SeedKept> = [](auto&& visit) {
+    visit(field("date", &SeedKept::date));
+    visit(field("planting", &SeedKept::planting));
+    visit(field("lot", &SeedKept::lot));
+    visit(field("amount", &SeedKept::amount));
+    visit(field("time", &SeedKept::time));
+    visit(field("who", &SeedKept::who));
+};
+
+// Part of a bed lost: to frost, slugs, the neighbour's ball.
+struct BedLost : HeadOf<BedLost> {
+    static constexpr std::string_view kTable = "bed_lost";
+    Day date;
+    Key<Planting> planting;
+    Amount area;
+    std::optional<std::string> note;
+};
+template <>
+inline constexpr auto kFields<BedLost> = [](auto&& visit) {
+    visit(field("date", &BedLost::date));
+    visit(field("planting", &BedLost::planting));
+    visit(field("area", &BedLost::area));
+    visit(field("note", &BedLost::note));
+};
+
+// How many of a lot of seed came up.
+struct GerminationTry : HeadOf<GerminationTry> {
+    static constexpr std::string_view kTable = "germination_try";
+    Day date;
+    Key<Lot> lot;
+    int tried = 0;
+    int came_up = 0;
+};
+template <>
+inline constexpr auto kFields<GerminationTry> = [](auto&& visit) {
+    visit(field("date", &GerminationTry::date));
+    visit(field("lot", &GerminationTry::lot));
+    visit(field("tried", &GerminationTry::tried));
+    visit(field("came_up", &GerminationTry::came_up));
 };
 
 // The bed is done with: dug up, or failed.

@@ -18,12 +18,14 @@ struct About : HeadOf<About> {
     std::string name;
     std::string currency;  // ISO 4217 code
     std::optional<Day> shown_as_of;
+    std::optional<int> year_begins;  // month of the financial year's first day, 1 to 12; blank: January
 };
 template <>
 inline constexpr auto kFields<About> = [](auto&& visit) {
     visit(field("name", &About::name));
     visit(field("currency", &About::currency));
     visit(field("shown_as_of", &About::shown_as_of));
+    visit(field("year_begins", &About::year_begins));
 };
 
 struct Person : HeadOf<Person> {

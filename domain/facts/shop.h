@@ -2,12 +2,14 @@
 // Nothing derived is ever in here. `find` looks a fact up by its key.
 #pragma once
 
-#include <algorithm>
+#include <cstddef>
 #include <type_traits>
 #include <vector>
 
 #include "domain/facts/garden.h"
 #include "domain/facts/stall.h"
+#include "domain/facts/stock_take.h"
+#include "domain/facts/working_day.h"
 
 namespace dyestead {
 
@@ -27,11 +29,11 @@ struct PerKind : Holder<Facts>... {
     }
     template <class Visit>
     void for_each(Visit&& visit) {
-        (visit(static_cast<Holder<Facts>&>(*this)), ...);
+        (visit_one(visit, static_cast<Holder<Facts>&>(*this)), ...);
     }
     template <class Visit>
     void for_each(Visit&& visit) const {
-        (visit(static_cast<const Holder<Facts>&>(*this)), ...);
+        (visit_one(visit, static_cast<const Holder<Facts>&>(*this)), ...);
     }
     // The place of a kind among all.
     template <class Fact>
@@ -41,25 +43,42 @@ struct PerKind : Holder<Facts>... {
         ((found = found || std::is_same_v<Fact, Facts>, at += found ? 0U : 1U), ...);
         return at;
     }
+
+private:
+    // Not inlined: one function that holds the work of every kind takes the compiler minutes.
+    template <class Visit, class One>
+    [[gnu::noinline]] static void visit_one(Visit& visit, One& one) {
+        visit(one);
+    }
 };
 
 // Every kind of fact, referred-to kinds before those that refer to them, heads before their lines.
 template <template <class> class Holder>
 using ForEveryKind =
     PerKind<Holder, About, Person, Pay, Tariff, Overhead, NormalLoss, SalesTax, ChannelFee, WaitingShare, PaidOut,
-            Colour, Material, Lot, Supplier, Offer, AlreadyHere, Delivery, DeliveryLine, Loss, Bed, Plant, Planting,
-            PlantingUse, StandingBed, Tending, TendingUse, ExpectedTotal, Harvest, PlantingEnd, Allowed, Vat, VatUse,
-            VatHeat, VatStep, Drying, DryingVat, ShadeTest, Recipe, RecipePart, RecipeWrapping, RecipeColouring, Batch,
-            BatchUse, BatchTime, Cut, Wrapping, WrappingUse, Fair, FairLine, FairTime, Sale, SaleLine, Price,
-            PriceBelief>;
+            Equipment, Colour, Material, Lot, Supplier, Offer, OfferBreak, AlreadyHere, Delivery, DeliveryLine,
+            CostCorrection, Loss, Count, CountLine, OwnMeasure, CostRule, Bed, Plant, Planting, PlantingUse,
+            StandingBed, Tending, TendingUse, ExpectedTotal, Harvest, SeedKept, BedLost, GerminationTry, PlantingEnd,
+            Allowed, Method, MethodStep, MethodUse, Vat, VatUse, VatHeat, VatStep, Drying, DryingVat, DryingLot,
+            ShadeTest, Recipe, RecipePart, RecipeWrapping, RecipeColouring, Batch, BatchUse, BatchTime, Cut, Weighing,
+            Wrapping, WrappingUse, Hold, Release, Plan, Fair, FairLine, FairBundle, FairTime, Sale, SaleLine, OutAtShop,
+            OutSettled, Returned, Price, PriceBelief, Sitting, SittingAt, Work, Jotting, Guess>;
 
 template <class Fact>
 struct FactList {
     std::vector<Fact> list;
 };
 
+// Copied, moved and destroyed in shop.cpp alone, so that no other file compiles that for every kind.
 class Shop {
 public:
+    Shop();
+    Shop(const Shop& other);
+    Shop(Shop&& other) noexcept;
+    Shop& operator=(const Shop& other);
+    Shop& operator=(Shop&& other) noexcept;
+    ~Shop();
+
     template <class Fact>
     const std::vector<Fact>& all() const {
         return lists_.template of<Fact>().list;
@@ -73,8 +92,16 @@ public:
     template <class Fact>
     const Fact* find(Key<Fact> key) const {
         const auto& list = all<Fact>();
-        const auto at = std::ranges::lower_bound(list, key, {}, &Fact::key);
-        return at != list.end() && at->key == key ? &*at : nullptr;
+        std::size_t low = 0;
+        std::size_t high = list.size();
+        while (low < high) {
+            const std::size_t middle = low + (high - low) / 2;
+            if (list[middle].key < key)
+                low = middle + 1;
+            else
+                high = middle;
+        }
+        return low < list.size() && list[low].key == key ? &list[low] : nullptr;
     }
 
     // visit(std::vector<Fact>&) for every kind of fact.

@@ -20,6 +20,10 @@ struct Fair : HeadOf<Fair> {
     std::optional<Money> card_takings;
     std::optional<int> card_payments;
     FairEnded ended = FairEnded::as_usual;
+    std::optional<Day> noted;         // the day a coming fair was put down
+    std::optional<Day> fee_paid;      // blank: on the day
+    std::optional<Span> open;         // how long there were customers
+    std::optional<Money> reductions;  // let off the list prices, bundles aside
     std::optional<std::string> note;
 };
 template <>
@@ -33,6 +37,10 @@ inline constexpr auto kFields<Fair> = [](auto&& visit) {
     visit(field("card_takings", &Fair::card_takings));
     visit(field("card_payments", &Fair::card_payments));
     visit(field("ended", &Fair::ended));
+    visit(field("noted", &Fair::noted));
+    visit(field("fee_paid", &Fair::fee_paid));
+    visit(field("open", &Fair::open));
+    visit(field("reductions", &Fair::reductions));
     visit(field("note", &Fair::note));
 };
 
@@ -53,6 +61,22 @@ inline constexpr auto kFields<FairLine> = [](auto&& visit) {
     visit(field("price", &FairLine::price));
 };
 
+// So many bars for one price: how many such bundles went.
+struct FairBundle : LineOf<FairBundle, Fair> {
+    static constexpr std::string_view kTable = "fair_bundle";
+    std::string what;
+    int bars = 0;
+    Money price;
+    int sold = 0;
+};
+template <>
+inline constexpr auto kFields<FairBundle> = [](auto&& visit) {
+    visit(field("what", &FairBundle::what));
+    visit(field("bars", &FairBundle::bars));
+    visit(field("price", &FairBundle::price));
+    visit(field("sold", &FairBundle::sold));
+};
+
 struct FairTime : LineOf<FairTime, Fair> {
     static constexpr std::string_view kTable = "fair_time";
     std::optional<Key<Person>> who;
@@ -69,17 +93,21 @@ struct Sale : HeadOf<Sale> {
     static constexpr std::string_view kTable = "sale";
     Day date;
     Channel channel = Channel::other;
+    std::optional<std::string> order_number;
     std::optional<std::string> buyer;
-    std::optional<Money> postage;  // paid by the shop
-    std::optional<Span> time;      // packing
+    std::optional<Money> postage;       // paid by the shop
+    std::optional<Money> postage_paid;  // by the buyer, beside the bars
+    std::optional<Span> time;           // packing
     std::optional<Key<Person>> who;
 };
 template <>
 inline constexpr auto kFields<Sale> = [](auto&& visit) {
     visit(field("date", &Sale::date));
     visit(field("channel", &Sale::channel));
+    visit(field("order_number", &Sale::order_number));
     visit(field("buyer", &Sale::buyer));
     visit(field("postage", &Sale::postage));
+    visit(field("postage_paid", &Sale::postage_paid));
     visit(field("time", &Sale::time));
     visit(field("who", &Sale::who));
 };
@@ -97,6 +125,70 @@ inline constexpr auto kFields<SaleLine> = [](auto&& visit) {
     visit(field("lot", &SaleLine::lot));
     visit(field("bars", &SaleLine::bars));
     visit(field("price", &SaleLine::price));
+};
+
+// Bars left at somebody's shop: out, not sold; the shop keeps a share of what they fetch.
+struct OutAtShop : HeadOf<OutAtShop> {
+    static constexpr std::string_view kTable = "out_at_shop";
+    Day date;
+    std::string where;
+    Key<Material> bar;
+    std::optional<Key<Lot>> lot;
+    int bars = 0;
+    Money price;                 // a bar, as the customer pays there
+    std::optional<Ratio> share;  // the shop's
+};
+template <>
+inline constexpr auto kFields<OutAtShop> = [](auto&& visit) {
+    visit(field("date", &OutAtShop::date));
+    visit(field("where", &OutAtShop::where));
+    visit(field("bar", &OutAtShop::bar));
+    visit(field("lot", &OutAtShop::lot));
+    visit(field("bars", &OutAtShop::bars));
+    visit(field("price", &OutAtShop::price));
+    visit(field("share", &OutAtShop::share));
+};
+
+// What became of bars that were out: sold there, or come back.
+struct OutSettled : HeadOf<OutSettled> {
+    static constexpr std::string_view kTable = "out_settled";
+    Day date;
+    Key<OutAtShop> out;
+    int sold = 0;
+    int back = 0;
+    std::optional<std::string> note;
+};
+template <>
+inline constexpr auto kFields<OutSettled> = [](auto&& visit) {
+    visit(field("date", &OutSettled::date));
+    visit(field("out", &OutSettled::out));
+    visit(field("sold", &OutSettled::sold));
+    visit(field("back", &OutSettled::back));
+    visit(field("note", &OutSettled::note));
+};
+
+enum class Fit : std::uint8_t { to_sell, spoiled };
+template <>
+inline constexpr std::array<std::string_view, 2> kWords<Fit>{"to sell", "spoiled"};
+
+// Bars a customer brought or sent back.
+struct Returned : HeadOf<Returned> {
+    static constexpr std::string_view kTable = "returned";
+    Day date;
+    Key<Lot> lot;  // of the bars
+    int bars = 0;
+    Money refund;  // for all of them
+    Fit fit = Fit::to_sell;
+    std::optional<std::string> note;
+};
+template <>
+inline constexpr auto kFields<Returned> = [](auto&& visit) {
+    visit(field("date", &Returned::date));
+    visit(field("lot", &Returned::lot));
+    visit(field("bars", &Returned::bars));
+    visit(field("refund", &Returned::refund));
+    visit(field("fit", &Returned::fit));
+    visit(field("note", &Returned::note));
 };
 
 // The price list: the shelf price of a bar from a day on.

@@ -28,6 +28,10 @@ template <class Of>
 StatedAmounts stated_amounts(const UseIn<Of>& use) {
     return {{"amount", use.amount, use.material}};
 }
+inline StatedAmounts stated_amounts(const Material& material) {
+    if (!material.shelf_room) return {};
+    return {{"shelf_room", *material.shelf_room, material.key}};
+}
 inline StatedAmounts stated_amounts(const Offer& offer) {
     return {{"pack", offer.pack, offer.material}};
 }
@@ -39,6 +43,14 @@ inline StatedAmounts stated_amounts(const DeliveryLine& line) {
 }
 inline StatedAmounts stated_amounts(const Loss& loss) {
     return {{"amount", loss.amount, loss.material}};
+}
+inline StatedAmounts stated_amounts(const CountLine& line) {
+    if (!line.counted) return {};
+    return {{"counted", *line.counted, line.material}};
+}
+inline StatedAmounts stated_amounts(const OwnMeasure& measure) {
+    if (!measure.material) return {};
+    return {{"amount", measure.amount, *measure.material}};
 }
 inline StatedAmounts stated_amounts(const Bed& bed) {
     return {{"area", bed.area, Kind::area}};
@@ -58,6 +70,22 @@ inline StatedAmounts stated_amounts(const ExpectedTotal& total) {
 inline StatedAmounts stated_amounts(const Harvest& harvest) {
     return {{"amount", harvest.amount, harvest.lot}};
 }
+inline StatedAmounts stated_amounts(const SeedKept& kept) {
+    return {{"amount", kept.amount, kept.lot}};
+}
+inline StatedAmounts stated_amounts(const BedLost& lost) {
+    return {{"area", lost.area, Kind::area}};
+}
+inline StatedAmounts stated_amounts(const Method& method) {
+    StatedAmounts all;
+    if (method.low) all.push_back({"low", *method.low, Kind::mass});
+    if (method.usual) all.push_back({"usual", *method.usual, Kind::mass});
+    if (method.high) all.push_back({"high", *method.high, Kind::mass});
+    return all;
+}
+inline StatedAmounts stated_amounts(const MethodUse& use) {
+    return {{"amount", use.amount, use.material}};
+}
 inline StatedAmounts stated_amounts(const VatHeat& heat) {
     StatedAmounts all;
     if (heat.energy) all.push_back({"energy", *heat.energy, Kind::energy});
@@ -65,15 +93,30 @@ inline StatedAmounts stated_amounts(const VatHeat& heat) {
     return all;
 }
 inline StatedAmounts stated_amounts(const Drying& drying) {
-    if (!drying.amount) return {};
-    if (!drying.lot) return {{"amount", *drying.amount, Kind::mass}};
-    return {{"amount", *drying.amount, *drying.lot}};
+    StatedAmounts all;
+    if (drying.amount && drying.lot) all.push_back({"amount", *drying.amount, *drying.lot});
+    if (drying.amount && !drying.lot) all.push_back({"amount", *drying.amount, Kind::mass});
+    if (drying.lost) all.push_back({"lost", *drying.lost, Kind::mass});
+    return all;
+}
+inline StatedAmounts stated_amounts(const DryingLot& line) {
+    return {{"amount", line.amount, line.lot}};
 }
 inline StatedAmounts stated_amounts(const Recipe& recipe) {
-    return {{"declared_weight", recipe.declared_weight, Kind::mass}};
+    StatedAmounts all{{"declared_weight", recipe.declared_weight, Kind::mass}};
+    if (recipe.oils) all.push_back({"oils", *recipe.oils, Kind::mass});
+    return all;
 }
 inline StatedAmounts stated_amounts(const RecipePart& part) {
-    return {{"amount", part.amount, part.material}};
+    if (!part.amount) return {};
+    return {{"amount", *part.amount, part.material}};
+}
+inline StatedAmounts stated_amounts(const Cut& cut) {
+    if (!cut.ends) return {};
+    return {{"ends", *cut.ends, Kind::mass}};
+}
+inline StatedAmounts stated_amounts(const Weighing& weighing) {
+    return {{"total", weighing.total, Kind::mass}};
 }
 inline StatedAmounts stated_amounts(const RecipeWrapping& wrapping) {
     return {{"per_bar", wrapping.per_bar, wrapping.material}};

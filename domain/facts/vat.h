@@ -2,6 +2,7 @@
 #pragma once
 
 #include "domain/facts/cupboard.h"
+#include "domain/facts/method.h"
 #include "domain/values/reading.h"
 
 namespace dyestead {
@@ -55,12 +56,23 @@ struct Vat : HeadOf<Vat> {
     static constexpr std::string_view kUses = "vat_use";
     Day date;
     Key<Colour> colour;
+    std::optional<Key<Method>> method;
+    // Told at the end rather than step by step; shared over the method's steps.
+    std::optional<Span> hands_on;
+    std::optional<Span> waiting;  // attended
+    std::optional<Key<Person>> who;
+    std::optional<int> washes;
     std::optional<std::string> note;
 };
 template <>
 inline constexpr auto kFields<Vat> = [](auto&& visit) {
     visit(field("date", &Vat::date));
     visit(field("colour", &Vat::colour));
+    visit(field("method", &Vat::method));
+    visit(field("hands_on", &Vat::hands_on));
+    visit(field("waiting", &Vat::waiting));
+    visit(field("who", &Vat::who));
+    visit(field("washes", &Vat::washes));
     visit(field("note", &Vat::note));
 };
 using VatUse = UseIn<Vat>;
@@ -86,10 +98,6 @@ inline constexpr auto kFields<VatHeat> = [](auto&& visit) {
     visit(field("efficiency", &VatHeat::efficiency));
 };
 
-enum class Watch : std::uint8_t { unattended, attended };
-template <>
-inline constexpr std::array<std::string_view, 2> kWords<Watch>{"unattended", "attended"};
-
 struct VatStep : LineOf<VatStep, Vat> {
     static constexpr std::string_view kTable = "vat_step";
     std::string what;
@@ -99,6 +107,7 @@ struct VatStep : LineOf<VatStep, Vat> {
     Watch watch = Watch::unattended;
     std::optional<Temperature> temperature;
     std::optional<Acidity> acidity;
+    std::optional<int> method_step;  // its position in the vat's method
 };
 template <>
 inline constexpr auto kFields<VatStep> = [](auto&& visit) {
@@ -109,7 +118,13 @@ inline constexpr auto kFields<VatStep> = [](auto&& visit) {
     visit(field("watch", &VatStep::watch));
     visit(field("temperature", &VatStep::temperature));
     visit(field("acidity", &VatStep::acidity));
+    visit(field("method_step", &VatStep::method_step));
 };
+
+// A paste still damp is weighed with its water and used up as it is.
+enum class Dryness : std::uint8_t { dry, damp };
+template <>
+inline constexpr std::array<std::string_view, 2> kWords<Dryness>{"dry", "damp"};
 
 // The vats on one plate, dried and weighed. No lot, or nothing weighed: they gave nothing.
 struct Drying : HeadOf<Drying> {
@@ -117,6 +132,8 @@ struct Drying : HeadOf<Drying> {
     Day date;
     std::optional<Key<Lot>> lot;
     std::optional<Amount> amount;
+    std::optional<Dryness> dryness;  // blank: dry
+    std::optional<Amount> lost;      // seen and lost: blown away, stuck to the plate
     std::optional<Span> time;
     std::optional<Key<Person>> who;
     std::optional<std::string> note;
@@ -126,6 +143,8 @@ inline constexpr auto kFields<Drying> = [](auto&& visit) {
     visit(field("date", &Drying::date));
     visit(field("lot", &Drying::lot));
     visit(field("amount", &Drying::amount));
+    visit(field("dryness", &Drying::dryness));
+    visit(field("lost", &Drying::lost));
     visit(field("time", &Drying::time));
     visit(field("who", &Drying::who));
     visit(field("note", &Drying::note));
@@ -137,6 +156,22 @@ struct DryingVat : LineOf<DryingVat, Drying> {
 };
 template <>
 inline constexpr auto kFields<DryingVat> = [](auto&& visit) { visit(field("vat", &DryingVat::vat)); };
+
+// A further lot from the same plate. `worth`: what one gram of it counts for beside one gram of the
+// drying's own lot in sharing the cost; for the same hue its strength, for another what its bars
+// sell for at the same dose. Blank: the same.
+struct DryingLot : LineOf<DryingLot, Drying> {
+    static constexpr std::string_view kTable = "drying_lot";
+    Key<Lot> lot;
+    Amount amount;
+    std::optional<Ratio> worth;
+};
+template <>
+inline constexpr auto kFields<DryingLot> = [](auto&& visit) {
+    visit(field("lot", &DryingLot::lot));
+    visit(field("amount", &DryingLot::amount));
+    visit(field("worth", &DryingLot::worth));
+};
 
 // How much of a powder gives the shade of one gram of what it is held against: 3 when three times
 // as much is needed; blank when the two cannot be compared.
