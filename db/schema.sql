@@ -807,7 +807,7 @@ CREATE TABLE drying (
   CHECK ((lost IS NULL) = (lost_unit IS NULL) AND (lost IS NULL) = (lost_mark IS NULL)),
   CHECK ((time IS NULL) = (time_unit IS NULL) AND (time IS NULL) = (time_mark IS NULL))
 ) STRICT;
-CREATE INDEX drying_lot ON drying (lot);
+CREATE INDEX drying_into_lot ON drying (lot);  -- drying_lot is a table
 CREATE INDEX drying_who ON drying (who);
 
 -- A vat on the plate.

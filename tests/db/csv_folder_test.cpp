@@ -200,7 +200,7 @@ TEST_CASE("each mistake in the records is named with its file, line and column")
         only(with_file("fair.csv", ""), TroubleId::file_empty, "fair.csv", 0, "");
         only(with_file("customers.csv", "code\n"), TroubleId::unknown_file, "customers.csv", 0, "");
         Files files = small_shop_files();
-        files["shop.csv"] += "second,Another,EUR,\r\n";
+        files["shop.csv"] += "second,Another,EUR,,\r\n";
         CHECK(arg(only(files, TroubleId::shop_rows, "shop.csv", 0, ""), "rows") == "2");
         files.erase("shop.csv");
         CHECK(arg(only(files, TroubleId::shop_rows, "shop.csv", 0, ""), "rows") == "0");

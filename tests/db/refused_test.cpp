@@ -4,6 +4,7 @@
 
 #include <fstream>
 
+#include "db/connection.h"
 #include "db/csv_folder.h"
 #include "db/open_shop.h"
 #include "db/trouble.h"
@@ -81,9 +82,10 @@ TEST_CASE("what is not a shop is refused untouched") {
         }
         check_refused(path, TroubleId::not_a_shop);
     }
-    SUBCASE("newer") {
+    SUBCASE("of another version") {
         std::string bytes = good;
-        bytes[63] = 2;  // user_version, big-endian at 60: SQLite's "Database File Format", section 1.3
+        // user_version, big-endian at 60: SQLite's "Database File Format", section 1.3
+        bytes[63] = static_cast<char>(kSchemaVersion + 1);
         write_bytes(path, bytes);
         check_refused(path, TroubleId::shop_newer);
     }

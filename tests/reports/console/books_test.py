@@ -249,7 +249,7 @@ class Report(Books):
         changed = 0
         for at, line in enumerate(lines):
             cells = line.split(",")
-            if len(cells) == 7 and cells[2].startswith("bought-indigo"):
+            if len(cells) == 8 and cells[2].startswith("bought-indigo"):
                 cells[4] = "99"
                 lines[at] = ",".join(cells)
                 changed += 1
