@@ -1,58 +1,27 @@
 #include "domain/ledger/statements.h"
 
 #include "domain/ledger/in_force.h"
+#include "domain/ledger/terms.h"
 
 namespace dyestead {
-namespace {
-
-bool comes_in(Boundary boundary) {
-    return boundary <= Boundary::provisional;
-}
-
-// What every account holds at the end of a day.
-std::vector<Cost> balances(const Ledger& ledger, Day day) {
-    std::vector<Cost> balances(ledger.accounts.end);
-    for (const Movement& movement : ledger.movements) {
-        if (movement.on() > day) break;
-        balances[movement.from] -= movement.cost;
-        balances[movement.to] += movement.cost;
-    }
-    return balances;
-}
-
-bool in_cure(const Shop& shop, const Ledger& ledger, std::uint32_t lot, Day day) {
-    const Material* material = shop.find(shop.all<Lot>()[lot].material);
-    return material != nullptr && material->kind == MaterialKind::bar && ledger.lots[lot].ready > day;
-}
-
-}  // namespace
-
 CostPartition cost_partition(const Shop& shop, const Ledger& ledger, Day day) {
-    const std::vector<Cost> held = balances(ledger, day);
+    const std::vector<Cost> held = balances_at(ledger, day);
     CostPartition terms;
-    for (Account each = 0; each < kBoundaries; ++each) {
-        const auto boundary = static_cast<Boundary>(each);
-        if (comes_in(boundary)) {
-            terms.in -= held[each];
-        } else if (boundary == Boundary::sold) {
-            terms.sold += held[each];
-        } else if (boundary == Boundary::lost) {
-            terms.lost += held[each];
-        } else if (boundary == Boundary::given) {
-            terms.given += held[each];
-        } else {
-            terms.period += held[each];
+    for (Account each = 0; each < ledger.accounts.end; ++each) {
+        switch (term_of(shop, ledger, each, day)) {
+            case Term::in: terms.in -= held[each]; break;
+            case Term::stock: terms.stock += held[each]; break;
+            case Term::in_progress: terms.in_progress += held[each]; break;
+            case Term::sold: terms.sold += held[each]; break;
+            case Term::lost: terms.lost += held[each]; break;
+            case Term::given: terms.given += held[each]; break;
+            case Term::period: terms.period += held[each]; break;
         }
     }
     Cost accrued;
     accrued.overhead = overhead_accrued(shop, day);
     terms.in += accrued;
     terms.period += accrued;
-    for (Account each = kBoundaries; each < ledger.accounts.end; ++each) {
-        const bool ready =
-            ledger.accounts.kind(each) == AccountKind::lot && !in_cure(shop, ledger, ledger.accounts.index(each), day);
-        (ready ? terms.stock : terms.in_progress) += held[each];
-    }
     return terms;
 }
 

@@ -7,29 +7,11 @@
 
 #include "domain/ledger/replay.h"
 #include "domain/ledger/statements.h"
-#include "tests/support/random_shop.h"
+#include "tests/support/any_act.h"
 
 using namespace dyestead;
 using test::Act;
 using test::kFirstDay;
-
-namespace rc {
-template <>
-struct Arbitrary<Act> {
-    static Gen<Act> arbitrary() {
-        const auto number = gen::inRange(0, 1'000);
-        return gen::build<Act>(gen::set(&Act::what, gen::inRange(0, test::kActs)),
-                               gen::set(&Act::day, gen::inRange(0, test::kDays)), gen::set(&Act::a, number),
-                               gen::set(&Act::b, number), gen::set(&Act::c, number));
-    }
-};
-}  // namespace rc
-
-namespace dyestead::test {
-void showValue(const Act& act, std::ostream& out) {
-    out << "{" << act.what << ", " << act.day << ", " << act.a << ", " << act.b << ", " << act.c << "}";
-}
-}  // namespace dyestead::test
 
 namespace {
 

@@ -1,0 +1,60 @@
+#include "domain/ledger/hours.h"
+
+#include <map>
+
+#include "domain/ledger/in_force.h"
+
+namespace dyestead {
+namespace {
+
+Stage stage_of(FactKind kind) {
+    if (kind == kKindOf<Planting> || kind == kKindOf<Tending>) return Stage::garden;
+    if (kind == kKindOf<Harvest>) return Stage::harvest;
+    if (kind == kKindOf<VatStep>) return Stage::vat;
+    if (kind == kKindOf<Drying>) return Stage::drying;
+    if (kind == kKindOf<BatchTime> || kind == kKindOf<Cut>) return Stage::bench;
+    if (kind == kKindOf<Wrapping>) return Stage::wrapping;
+    if (kind == kKindOf<FairTime>) return Stage::fair;
+    if (kind == kKindOf<Sale>) return Stage::packing;
+    if (kind == kKindOf<AlreadyHere> || kind == kKindOf<StandingBed>) return Stage::before_the_books;
+    return Stage::other;
+}
+
+// Who the fact says did it.
+std::optional<Key<Person>> named(const Shop& shop, FactRef about) {
+    std::optional<Key<Person>> who;
+    std::uint8_t place = 0;
+    shop.for_each_list([&](const auto& list) {
+        using Fact = typename std::remove_cvref_t<decltype(list)>::value_type;
+        if (FactKind{place++} != about.kind) return;
+        if constexpr (requires(const Fact& fact) { std::optional<Key<Person>>{fact.who}; })
+            if (const Fact* fact = shop.find(Key<Fact>{about.key})) who = fact->who;
+    });
+    return who;
+}
+
+}  // namespace
+
+std::vector<StageHours> hours(const Shop& shop, const Ledger& ledger, Period period) {
+    std::map<std::pair<Stage, std::optional<Key<Person>>>, StageHours> lines;
+    for (const Movement& movement : ledger.movements) {
+        const bool comes_in =
+            movement.from == account(Boundary::hours) || movement.from == account(Boundary::already_here);
+        if (!comes_in || movement.cost.hands_on.is_zero() || !period.contains(movement.on())) continue;
+        const FactRef fact = ledger.sources[movement.source].fact;
+        std::optional<Key<Person>> who = named(shop, fact);
+        if (!who)
+            if (const Person* usual = default_person(shop, movement.on())) who = usual->key;
+        const Stage stage = stage_of(fact.kind);
+        StageHours& line = lines[{stage, who}];
+        line.stage = stage;
+        line.who = who;
+        line.time += movement.cost.hands_on;
+        line.labour += movement.cost.labour;
+    }
+    std::vector<StageHours> result;
+    for (const auto& [key, line] : lines) result.push_back(line);
+    return result;
+}
+
+}  // namespace dyestead

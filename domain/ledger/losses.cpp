@@ -1,0 +1,59 @@
+#include "domain/ledger/losses.h"
+
+namespace dyestead {
+namespace {
+
+LossKind kind_of(LossReason reason) {
+    switch (reason) {
+        case LossReason::spoiled: return LossKind::spoiled;
+        case LossReason::spilled: return LossKind::spilled;
+        case LossReason::expired: return LossKind::expired;
+        case LossReason::other: return LossKind::other;
+        case LossReason::given: return LossKind::given;
+        case LossReason::sample: return LossKind::sample;
+        case LossReason::own_use: return LossKind::own_use;
+        case LossReason::test: return LossKind::test;
+    }
+    return LossKind::other;
+}
+
+LossKind kind_of(const Shop& shop, FactRef fact, bool given) {
+    if (fact.kind == kKindOf<Loss>) {
+        const Loss* loss = shop.find(Key<Loss>{fact.key});
+        return loss == nullptr ? LossKind::other : kind_of(loss->reason);
+    }
+    if (given) return LossKind::given;
+    if (fact.kind == kKindOf<Planting> || fact.kind == kKindOf<PlantingEnd>) return LossKind::failed_crop;
+    if (fact.kind == kKindOf<Drying>) return LossKind::failed_vat;
+    if (fact.kind == kKindOf<Cut>) return LossKind::rejected_bars;
+    if (fact.kind == kKindOf<AlreadyHere> || fact.kind == kKindOf<Delivery> || fact.kind == kKindOf<DeliveryLine>)
+        return LossKind::nothing_for_it;
+    return LossKind::other;
+}
+
+bool is_lost_or_given(Account account) {
+    return account == dyestead::account(Boundary::lost) || account == dyestead::account(Boundary::given);
+}
+
+}  // namespace
+
+std::vector<LossLine> losses(const Shop& shop, const Ledger& ledger, Period period) {
+    std::vector<LossLine> lines;
+    for (const Movement& movement : ledger.movements) {
+        if (!period.contains(movement.on())) continue;
+        const bool out = is_lost_or_given(movement.to);
+        if (out == is_lost_or_given(movement.from)) continue;
+        const Source& source = ledger.sources[movement.source];
+        LossLine line;
+        line.kind = kind_of(shop, source.fact, (out ? movement.to : movement.from) == account(Boundary::given));
+        line.fact = source.fact;
+        line.day = movement.on();
+        line.material = source.material;
+        line.quantity = out ? movement.quantity : -movement.quantity;
+        line.cost = out ? movement.cost : -movement.cost;
+        lines.push_back(line);
+    }
+    return lines;
+}
+
+}  // namespace dyestead

@@ -1,0 +1,83 @@
+#include "domain/ledger/takings.h"
+
+#include <algorithm>
+#include <map>
+
+#include "domain/ledger/in_force.h"
+
+namespace dyestead {
+namespace {
+
+struct Sold {
+    std::int64_t bars = 0;
+    Money by_price;
+};
+
+void count(Sold& sold, const SoldLine& line) {
+    sold.bars += line.bars;
+    if (line.price) sold.by_price += Rate{*line.price, Quantity::pieces(1)} * Quantity{Kind::count, line.bars};
+}
+
+TakenAt taken_at(Channel channel) {
+    switch (channel) {
+        case Channel::cash: return TakenAt::cash;
+        case Channel::card: return TakenAt::card;
+        case Channel::online: return TakenAt::online;
+        case Channel::wholesale: return TakenAt::wholesale;
+        case Channel::other: return TakenAt::other;
+    }
+    return TakenAt::other;
+}
+
+}  // namespace
+
+Money tax_inside(Money gross, Ratio rate) {
+    return Money::millionths(scaled(gross.in_millionths(), rate.top, static_cast<Wide>(rate.bottom) + rate.top));
+}
+
+std::vector<Taking> takings(const Shop& shop, const Ledger& ledger, Period period) {
+    std::map<Key<Fair>, Sold> at_fairs;
+    std::map<Key<Sale>, Sold> by_sale;
+    for (const SoldLine& line : ledger.sold) {
+        if (!period.contains(line.day)) continue;
+        if (const FairLine* fact = shop.find(Key<FairLine>{line.fact.key}); line.fact.kind == kKindOf<FairLine> && fact)
+            count(at_fairs[fact->head], line);
+        if (const SaleLine* fact = shop.find(Key<SaleLine>{line.fact.key}); line.fact.kind == kKindOf<SaleLine> && fact)
+            count(by_sale[fact->head], line);
+    }
+    std::vector<Taking> all;
+    const auto add = [&](Taking taking, const Sold& sold) {
+        taking.bars = sold.bars;
+        taking.by_price = sold.by_price;
+        taking.tax = tax_inside(taking.gross, sales_tax_in_force(shop, taking.day));
+        all.push_back(taking);
+    };
+    for (const Fair& fair : shop.all<Fair>()) {
+        if (!period.contains(fair.date) || fair.date > ledger.as_of) continue;
+        const Sold& sold = at_fairs[fair.key];
+        Taking taking;
+        taking.fact = ref(fair);
+        taking.day = fair.date;
+        taking.at = fair.cash_in_tin ? TakenAt::fair_cash : TakenAt::fair_not_counted;
+        taking.cash = fair.cash_in_tin ? cash_takings(fair) : sold.by_price;
+        taking.card = fair.cash_in_tin ? card_takings(fair) : Money{};
+        taking.gross = taking.cash + taking.card;
+        taking.fees = fees_of(shop, fair, sold.bars);
+        add(taking, sold);
+    }
+    for (const Sale& sale : shop.all<Sale>()) {
+        if (!period.contains(sale.date) || sale.date > ledger.as_of) continue;
+        const Sold& sold = by_sale[sale.key];
+        Taking taking;
+        taking.fact = ref(sale);
+        taking.day = sale.date;
+        taking.at = taken_at(sale.channel);
+        taking.gross = sold.by_price;
+        taking.fees = fees_of(shop, sale, sold.by_price, sold.bars);
+        add(taking, sold);
+    }
+    std::ranges::stable_sort(all, {}, &Taking::day);
+    return all;
+}
+
+}  // namespace dyestead

@@ -1,0 +1,37 @@
+// takings.h - what did customers pay in a period, where, and with how much sales tax in it?
+#pragma once
+
+#include "domain/ledger/fees.h"
+#include "domain/ledger/ledger.h"
+#include "domain/ledger/period.h"
+
+namespace dyestead {
+
+enum class TakenAt : std::uint8_t { fair_cash, fair_card, fair_not_counted, cash, card, online, wholesale, other };
+inline constexpr std::size_t kTakenAt = static_cast<std::size_t>(TakenAt::other) + 1;
+
+// One fair or sale.
+struct Taking {
+    FactRef fact;
+    Day day{};
+    std::int64_t bars = 0;  // thousandths
+    Money by_price;         // bars times what was asked for each
+    // What came in. At a fair whose tin was counted: what was in it and the card takings; elsewhere the
+    // bars at their prices.
+    Money cash;   // at a fair
+    Money card;   // at a fair
+    Money gross;  // all of it
+    Money tax;    // sales tax inside gross, at the rate in force that day
+    Fees fees;
+    TakenAt at{};  // of a fair: fair_not_counted or fair_cash, whose card takings stand in `card`
+
+    Money net() const { return gross - tax; }
+};
+
+// In order of the day.
+std::vector<Taking> takings(const Shop& shop, const Ledger& ledger, Period period);
+
+// The sales tax inside a price that was paid, rounded half away from zero.
+Money tax_inside(Money gross, Ratio rate);
+
+}  // namespace dyestead
