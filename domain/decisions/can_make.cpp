@@ -1,0 +1,71 @@
+#include "domain/decisions/can_make.h"
+
+#include <algorithm>
+#include <tuple>
+
+namespace dyestead {
+namespace {
+
+struct OnShelf {
+    std::size_t lot = 0;
+    std::int64_t left = 0;
+    bool opened = false;
+    Day best_before = Day::max();
+    Day made{};
+};
+
+std::vector<OnShelf> shelf(const Shop& shop, const Ledger& ledger, Key<Material> material) {
+    std::vector<OnShelf> lots;
+    for (std::size_t i = 0; i < shop.all<Lot>().size(); ++i) {
+        const LotState& state = ledger.lots[i];
+        if (shop.all<Lot>()[i].material != material || state.left <= 0) continue;
+        lots.push_back({i, state.left, state.left < state.received, state.best_before.value_or(Day::max()),
+                        state.made.value_or(Day{})});
+    }
+    std::ranges::sort(lots, [](const OnShelf& a, const OnShelf& b) {
+        return std::tuple{!a.opened, a.best_before, a.made, a.lot} <
+               std::tuple{!b.opened, b.best_before, b.made, b.lot};
+    });
+    return lots;
+}
+
+Ingredient ingredient(const Shop& shop, const Ledger& ledger, const Need& need, Day day) {
+    Ingredient result{need.material, need.quantity, 0, 0, {}};
+    std::int64_t wanted = need.quantity;
+    for (const OnShelf& each : shelf(shop, ledger, need.material)) {
+        if (each.best_before < day) {
+            result.past_date += each.left;
+            continue;
+        }
+        result.there += each.left;
+        const std::int64_t taken = std::min(wanted, each.left);
+        if (taken > 0) result.take.push_back({shop.all<Lot>()[each.lot].key, taken});
+        wanted -= taken;
+    }
+    return result;
+}
+
+}  // namespace
+
+CanMake can_make(const Shop& shop, const Ledger& ledger, Key<Material> bar, int loaves, Day day) {
+    CanMake result;
+    result.loaves = std::max(loaves, 0);
+    const Records records{shop, ledger};
+    const LoafNeeds one = loaf_needs(records, bar, 1);
+    result.loaf = loaf_needs(records, bar, result.loaves);
+    for (const Need& need : result.loaf.needs) result.ingredients.push_back(ingredient(shop, ledger, need, day));
+
+    std::optional<std::int64_t> most;
+    for (const Need& need : one.needs) {
+        if (need.quantity <= 0) continue;
+        const std::int64_t enough_for = ingredient(shop, ledger, need, day).there / need.quantity;
+        if (most && enough_for >= *most) continue;
+        most = enough_for;
+        result.runs_out = need.material;
+    }
+    constexpr std::int64_t kMost = 1'000'000;
+    result.most_loaves = static_cast<int>(std::min(most.value_or(0), kMost));
+    return result;
+}
+
+}  // namespace dyestead

@@ -1,0 +1,120 @@
+// What a bar costs to make again and what it should sell for.
+#include "domain/decisions/prices.h"
+
+#include <doctest/doctest.h>
+
+#include "tests/domain/decisions/blue_shop.h"
+#include "tests/domain/decisions/soap_shop.h"
+
+using namespace dyestead;
+using namespace dyestead::test;
+using doctest::Approx;
+
+namespace {
+const BarPrice& of(const Prices& answer, Key<Material> bar) {
+    return *std::ranges::find(answer.bars, bar, &BarPrice::bar);
+}
+
+// One loaf poured in 100 minutes, ten good bars; oil 8 a kilogram, lye 10 a kilogram, water 1 a litre, bands 0.10.
+struct Priced : SoapShop {
+    Priced() {
+        offer(oil_, grams(1'000), Money::units(8), 5);
+        offer(lye, grams(1'000), Money::units(10), 5);
+        offer(water, {Quantity::microlitres(1'000'000), Unit::l, Mark::measured}, Money::units(1), 5);
+        offer(band, pieces(100), Money::units(10), 5);
+        stock_all(1);
+        const auto poured = batch(day_of(2026, 2, 1), loaf, bar);
+        auto& time = add<BatchTime>(poured);
+        time.who = who;
+        time.time = minutes(100);
+        cut(day_of(2026, 2, 2), poured, 10, 0, day_of(2026, 3, 2));
+        auto& price = add<Price>();
+        price.from = day_of(2026, 1, 1);
+        price.bar = bar;
+        price.shelf = Money::units(4);
+    }
+};
+}  // namespace
+
+TEST_CASE("the recipe at today's offers: 8 of oil, 0.95 of lye, 0.19 of water and a band, over ten bars") {
+    Priced s;
+    const Prices answer = prices(s.shop(), s.ledger());
+    const BarPrice& bar = of(answer, s.bar);
+    REQUIRE(bar.replacement);
+    CHECK(bar.replacement->materials == Approx((8 + 0.95 + 0.19) / 10 + 0.1).epsilon(1e-3));
+    CHECK(bar.replacement->minutes == Approx(10));
+    CHECK(bar.replacement->labour == Approx(2));
+    CHECK(bar.floor == Approx(bar.replacement->materials));
+    CHECK(bar.shelf == Approx(4));
+    CHECK(bar.per_hour == Approx((4 - bar.replacement->materials) * 6));
+    CHECK(bar.for_hour == Approx(bar.replacement->materials + 2));
+    CHECK(bar.for_margin == Approx((bar.replacement->materials + 2) / 0.6));
+    CHECK(*bar.advised >= *bar.for_margin);
+    CHECK(bar.under_aim);
+}
+
+TEST_CASE("a dearer offer moves the replacement cost and not what was booked; rejects make the rest dearer") {
+    Priced s;
+    const BarPrice before = of(prices(s.shop(), s.ledger()), s.bar);
+    s.all<Offer>().front().price = Money::units(18);
+    const BarPrice dearer = of(prices(s.shop(), s.ledger()), s.bar);
+    CHECK(dearer.replacement->materials - before.replacement->materials == Approx(1));
+    CHECK(dearer.booked_full == before.booked_full);
+    CHECK(*dearer.advised > *before.advised);
+    s.all<Cut>().front().rejected = 2;
+    CHECK(of(prices(s.shop(), s.ledger()), s.bar).replacement->materials ==
+          Approx(dearer.replacement->materials * 10 / 8).epsilon(1e-3));
+}
+
+TEST_CASE("what nobody offers leaves no figure, and says what is missing") {
+    Priced s;
+    std::erase_if(s.all<Offer>(), [&](const Offer& offer) { return offer.material == s.lye; });
+    const Prices answer = prices(s.shop(), s.ledger());
+    const BarPrice& bar = of(answer, s.bar);
+    CHECK_FALSE(bar.replacement);
+    CHECK_FALSE(bar.advised);
+    CHECK(bar.without_price == std::vector{s.lye});
+}
+
+TEST_CASE("a margin that no price reaches, no target, no price list: blanks, and no figure is not a number") {
+    Priced s;
+    CHECK_FALSE(of(prices(s.shop(), s.ledger(), {.margin = 1}), s.bar).for_margin);
+    s.all<Pay>().front().per_hour.reset();
+    s.all<Price>().clear();
+    const Prices answer = prices(s.shop(), s.ledger());
+    CHECK_FALSE(answer.hourly_target);
+    CHECK_FALSE(of(answer, s.bar).for_hour);
+    CHECK_FALSE(of(answer, s.bar).margin);
+    CHECK_FALSE(of(answer, s.bar).under_aim);
+}
+
+TEST_CASE("a home-grown bar stands on what growing cost, with the bought shade beside it") {
+    BlueShop s;
+    // Its records are about the colour; for a price the soap has to be complete.
+    s.at(s.oil).saponification = Ratio{140, 1};
+    const auto lye = s.material("lye", Purpose::lye);
+    const auto water = s.material("water", Purpose::water);
+    auto& part = s.add<RecipePart>(s.loaf);
+    part.material = s.oil;
+    part.amount = grams(1'000);
+    if (s.all<Supplier>().empty()) s.add<Supplier>();
+    for (const auto material : {s.oil, s.paper, lye, water, s.bought_blue}) {
+        auto& offer = s.add<Offer>();
+        offer.noted = offer.from = day_of(2026, 1, 1);
+        offer.supplier = s.all<Supplier>().front().key;
+        offer.material = material;
+        offer.pack = material == s.paper ? pieces(10) : grams(1'000);
+        offer.price = Money::units(10);
+    }
+    const Ledger ledger = s.ledger();
+    const auto grown = s.verdict().figures.pigment;
+    const Prices answer = prices(s.shop(), ledger);
+    const BarPrice& own = of(answer, s.own_bar);
+    const BarPrice& bought = of(answer, s.bought_bar);
+    REQUIRE(own.replacement);
+    REQUIRE(bought.replacement);
+    REQUIRE(grown.cash_cost_per_gram);
+    CHECK(own.replacement->minutes > bought.replacement->minutes);
+    CHECK(own.replacement->colour > 0);
+    CHECK(own.colour_bought == Approx(bought.replacement->colour));
+}
