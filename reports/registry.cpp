@@ -3,6 +3,10 @@
 #include <algorithm>
 #include <array>
 
+#include "reports/can_make_report.h"
+#include "reports/fair_report.h"
+#include "reports/prices_report.h"
+#include "reports/reorder_report.h"
 #include "reports/stock_report.h"
 #include "reports/verdict_report.h"
 #include "reports/words/say.h"
@@ -52,12 +56,76 @@ Reply make_verdict(const Question& question) {
     return verdict_report(question.shop, question.ledger, answer);
 }
 
+// The head of that code; the one that stands in for it where none is named.
+template <class Fact>
+std::variant<Key<Fact>, Trouble> asked_for(const Shop& shop, const std::optional<std::string>& code,
+                                           std::optional<Key<Fact>> otherwise) {
+    std::vector<std::string> codes;
+    for (const Fact& fact : shop.all<Fact>()) {
+        if (code && fact.code == *code) return fact.key;
+        codes.push_back(fact.code);
+    }
+    if (!code && otherwise) return *otherwise;
+    return Trouble{TroubleId::not_one_of, {{"value", code.value_or("")}, {"choices", listed(std::move(codes))}}};
+}
+
+Reply make_prices(const Question& question) {
+    return prices_report(question.shop, question.ledger, prices(question.shop, question.ledger));
+}
+
+Reply make_reorder(const Question& question) {
+    return reorder_report(question.shop, question.ledger, reorder(question.shop, question.ledger));
+}
+
+Reply make_fair_plan(const Question& question) {
+    const auto fair = asked_for<Fair>(question.shop, question.fair, next_fair(question.shop, question.ledger.as_of));
+    if (const auto* trouble = std::get_if<Trouble>(&fair)) return *trouble;
+    return fair_plan_report(
+        question.shop, question.ledger, fair_plan(question.shop, question.ledger, std::get<Key<Fair>>(fair)));
+}
+
+Reply make_fair_result(const Question& question) {
+    const auto fair = asked_for<Fair>(question.shop, question.fair, last_fair(question.shop, question.ledger.as_of));
+    if (const auto* trouble = std::get_if<Trouble>(&fair)) return *trouble;
+    return fair_result_report(
+        question.shop, question.ledger, fair_result(question.shop, question.ledger, std::get<Key<Fair>>(fair)));
+}
+
+Reply make_can_make(const Question& question) {
+    const auto& colourings = question.shop.all<RecipeColouring>();
+    const Plan* next = nullptr;
+    for (const Plan& plan : question.shop.all<Plan>())
+        if (plan.noted <= question.ledger.as_of && plan.date >= question.ledger.as_of &&
+            (next == nullptr || plan.date < next->date))
+            next = &plan;
+    if (!question.bar && next != nullptr)
+        return can_make_report(question.shop, question.ledger, next->bar,
+                               can_make(question.shop, question.ledger, next->bar, next->loaves, next->date));
+    std::vector<std::string> codes;
+    for (const RecipeColouring& line : colourings) {
+        const Material* bar = question.shop.find(line.bar);
+        if (bar == nullptr) continue;
+        if (question.bar == bar->code)
+            return can_make_report(
+                question.shop, question.ledger, bar->key,
+                can_make(question.shop, question.ledger, bar->key, question.loaves, question.ledger.as_of));
+        codes.push_back(bar->code);
+    }
+    return Trouble{
+        TroubleId::not_one_of, {{"value", question.bar.value_or("")}, {"choices", listed(std::move(codes))}}};
+}
+
 Reply make_stock_value(const Question& question) {
     return stock_report(question.shop, question.ledger);
 }
 
-constexpr std::array<Report, 2> kReports{
+constexpr std::array<Report, 7> kReports{
     {{"verdict", message("is growing a colour worth the hours, next to buying it in"), make_verdict},
+     {"prices", message("what a bar costs to make again, and what it should sell for"), make_prices},
+     {"reorder", message("what runs out first, what to order and by when"), make_reorder},
+     {"can-make", message("is everything there for the next planned batch (or --bar and --loaves)"), make_can_make},
+     {"fair-plan", message("how many of each bar to take to the next fair (or --fair)"), make_fair_plan},
+     {"fair-result", message("how the last fair went (or --fair)"), make_fair_result},
      {"stock-value", message("what everything is worth at cost"), make_stock_value}}};
 
 constexpr std::array<Format, 5> kFormats{

@@ -18,6 +18,9 @@ struct Question {
     const Shop& shop;
     const Ledger& ledger;
     std::optional<std::string> colour{};  // its code; the verdict takes the most worked one without it
+    std::optional<std::string> bar{};     // code of the kind of bar to make; the next planned batch without it
+    int loaves = 1;
+    std::optional<std::string> fair{};  // its code; the next one, or the last one stood, without it
 };
 
 using Reply = std::variant<Document, Trouble>;

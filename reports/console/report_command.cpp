@@ -19,6 +19,9 @@ struct Asked {
     std::string format = "text";
     std::optional<std::string> out;
     std::optional<std::string> colour;
+    std::optional<std::string> bar;
+    int loaves = 1;
+    std::optional<std::string> fair;
 };
 
 template <class Wanted>
@@ -32,7 +35,12 @@ int run_report(const Asked& asked) {
     const auto format = or_refused(reports::format_named(asked.format));
     const auto open = db::OpenShop::open(asked.shop, db::Access::read_only);
     const Ledger ledger = replay(open.shop(), as_of(open.shop(), asked.as_of));
-    const auto document = or_refused(report.make({open.shop(), ledger, asked.colour}));
+    const auto document = or_refused(report.make({.shop = open.shop(),
+                                                  .ledger = ledger,
+                                                  .colour = asked.colour,
+                                                  .bar = asked.bar,
+                                                  .loaves = asked.loaves,
+                                                  .fair = asked.fair}));
     const std::string bytes = format.write(document);
     if (asked.out) {
         write_file(*asked.out, bytes);
@@ -71,6 +79,11 @@ void add_report(CLI::App& app, Run& run) {
     command->add_option("--out", asked->out, reports::tr("the file to write; without it the terminal"));
     command->add_option("--colour", asked->colour,
                         reports::tr("code of the colour for the verdict; else the one that took\nmost hours"));
+    command->add_option("--bar", asked->bar, reports::tr("code of the kind of bar to make; else the next planned\nbatch"));
+    command->add_option("--loaves", asked->loaves, reports::tr("how many loaves of it; else one"))
+        ->check(CLI::Range(1, 10'000));
+    command->add_option(
+        "--fair", asked->fair, reports::tr("code of the fair; else the next one, or the last one stood"));
     command->callback([asked, &run] { run = [asked] { return run_report(*asked); }; });
 }
 

@@ -303,6 +303,24 @@ class Report(Books):
         self.assertIn("2026-07-03", self.refused("report", "verdict", shop, "--as-of", "yesterday"))
         self.assertIn("no file", self.refused("report", "verdict", self.here / "none.dyestead"))
 
+    def test_questions_before_and_after(self):
+        prices = json.loads(self.done("report", "prices", self.shop(), "--format", "json"))["figures"]
+        self.assertGreaterEqual(prices["garden-plain.advised"], prices["garden-plain.for_hour"])
+        self.assertLess(prices["garden-plain.floor"], prices["garden-plain.shelf"])
+        loaves = self.done("report", "can-make", self.shop(), "--bar", "garden-plain", "--loaves", "400")
+        self.assertIn("Only", loaves)
+        self.assertIn("Lye burns", loaves)
+        plan = json.loads(self.done("report", "fair-plan", self.shop(), "--format", "json"))["figures"]
+        self.assertLess(plan["break_even"], plan["break_even_full"])
+        self.assertLessEqual(plan["expected_bars"], plan["take"])
+        went = json.loads(
+            self.done("report", "fair-result", self.shop(), "--fair", "fair-2025-05-24", "--format", "json")
+        )["figures"]
+        self.assertAlmostEqual(went["tin.difference"], went["tin.counted"] - went["tin.expected"])
+        self.assertIn("Order", self.done("report", "reorder", self.shop()))
+        for asked in (["can-make", "--bar", "soap"], ["fair-plan", "--fair", "soap"], ["can-make", "--loaves", "0"]):
+            self.refused("report", asked[0], self.shop(), *asked[1:])
+
     def test_nothing_is_half_written(self):
         shop = self.shop()
         out = self.here / "kept.json"

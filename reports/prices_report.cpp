@@ -1,0 +1,150 @@
+#include "reports/prices_report.h"
+
+#include <algorithm>
+
+#include "domain/text/amounts.h"
+#include "reports/cells.h"
+#include "reports/words/finding_words.h"
+#include "reports/words/names.h"
+#include "reports/words/say.h"
+#include "reports/words/unsaid_words.h"
+
+namespace dyestead::reports {
+namespace {
+
+class PricesReport {
+public:
+    PricesReport(const Shop& shop, const Ledger& ledger, const Prices& answer)
+        : shop_{shop}, answer_{answer}, currency_{currency_of(shop)} {
+        document_ = {.report = "prices",
+                     .as_of = print(ledger.as_of),
+                     .currency = currency_,
+                     .title = say("Prices on {day}", arg("day", shown_date(ledger.as_of)))};
+        document_.findings = finding_lines(shop, ledger.findings);
+    }
+
+    Document take() {
+        document_.blocks.push_back(Headline{headline()});
+        document_.blocks.push_back(aims());
+        document_.blocks.push_back(costs());
+        missing();
+        document_.blocks.push_back(Paragraph{
+            tr("Set on what making the bar again would cost today, which is not what the bars on the shelf did cost. "
+               "Sales tax and what must stand on the label are for your own adviser to say."),
+            Tone::small});
+        figures();
+        return std::move(document_);
+    }
+
+private:
+    std::string headline() const {
+        const BarPrice* worst = nullptr;
+        int under = 0;
+        for (const BarPrice& each : answer_.bars) {
+            if (!each.under_aim) continue;
+            ++under;
+            if (worst == nullptr || *each.advised - *each.shelf > *worst->advised - *worst->shelf) worst = &each;
+        }
+        if (worst == nullptr) return tr("Every bar with a price and a cost on record brings in what you aim at.");
+        return say_count("One kind of bar is under your aim: {bar} sells for {shelf}, and {advised} would reach it.",
+                         "{count} kinds of bar are under your aim; {bar} most: it sells for {shelf}, and {advised} "
+                         "would reach it.",
+                         static_cast<std::uint64_t>(under), arg("bar", called(shop_, worst->bar)),
+                         arg("shelf", shown_money(*worst->shelf, currency_)),
+                         arg("advised", shown_money(*worst->advised, currency_)));
+    }
+
+    Cell money(std::optional<double> value) const { return money_cell(value, currency_); }
+
+    Table aims() const {
+        Table table{.title = say("Shelf price of a bar, {currency}", arg("currency", currency_)),
+                    .columns = {{tr("bar")},
+                                {tr("today")},
+                                {tr("floor")},
+                                {tr("pays the hour")},
+                                {tr("pays the margin")},
+                                {tr("reaches both")},
+                                {tr("margin today")},
+                                {tr("an hour earns today")}}};
+        for (std::size_t i = 1; i < table.columns.size(); ++i) table.columns[i].align = Align::right;
+        for (const BarPrice& each : answer_.bars)
+            table.rows.push_back({Cell{.shown = called(shop_, each.bar)}, money(each.shelf), money(each.floor),
+                                  money(each.for_hour), money(each.for_margin), money(each.advised),
+                                  cell_of(each.margin, shown_percent), money(each.per_hour)});
+        table.note =
+            tr("Floor: materials and fees of one more bar come back, your own time does not. Margin is on the "
+               "price without sales tax. The hour counts making and selling.");
+        return table;
+    }
+
+    Table costs() const {
+        Table table{.title = say("To make one good bar, {currency}", arg("currency", currency_)),
+                    .columns = {{tr("bar")},
+                                {tr("materials")},
+                                {tr("of it colour")},
+                                {tr("same shade bought in")},
+                                {tr("your hours")},
+                                {tr("running costs")},
+                                {tr("in all today")},
+                                {tr("newest bars did cost")}}};
+        for (std::size_t i = 1; i < table.columns.size(); ++i) table.columns[i].align = Align::right;
+        for (const BarPrice& each : answer_.bars) {
+            const auto& cost = each.replacement;
+            const auto part = [&](auto of) { return cost ? std::optional{of(*cost)} : std::nullopt; };
+            const bool coloured = cost && cost->colour > 0;
+            table.rows.push_back({Cell{.shown = called(shop_, each.bar)},
+                                  money(part([](const BarCost& c) { return c.materials; })),
+                                  coloured ? money(cost->colour) : none_cell(),
+                                  each.colour_bought ? money(each.colour_bought) : none_cell(),
+                                  money(part([](const BarCost& c) { return c.labour; })),
+                                  money(part([](const BarCost& c) { return c.overhead; })),
+                                  money(part([](const BarCost& c) { return c.full(); })), money(each.booked_full)});
+        }
+        return table;
+    }
+
+    void missing() {
+        for (const BarPrice& each : answer_.bars) {
+            const std::string bar = called(shop_, each.bar);
+            for (const Key<Material> material : each.without_price)
+                document_.blocks.push_back(
+                    Paragraph{say("{bar}: no price of {material} is on record; put down an offer or a delivery of it.",
+                                  arg("bar", bar), arg("material", called(shop_, material))),
+                              Tone::small});
+            for (const Unsaid what : each.unsaid)
+                document_.blocks.push_back(Paragraph{unsaid_sentence(what, bar), Tone::small});
+        }
+    }
+
+    void figures() {
+        for (const BarPrice& each : answer_.bars) {
+            const Material* bar = shop_.find(each.bar);
+            if (bar == nullptr) continue;
+            const auto add = [&](const char* what, std::optional<double> value) {
+                document_.figures.push_back({fmt::format("{}.{}", bar->code, what), value});
+            };
+            add("shelf", each.shelf);
+            add("floor", each.floor);
+            add("for_hour", each.for_hour);
+            add("for_margin", each.for_margin);
+            add("advised", each.advised);
+            add("margin", each.margin);
+            add("earned_per_hour", each.per_hour);
+            add("replacement_cost", each.replacement ? std::optional{each.replacement->full()} : std::nullopt);
+            add("booked_cost", each.booked_full);
+        }
+    }
+
+    const Shop& shop_;
+    const Prices& answer_;
+    std::string currency_;
+    Document document_;
+};
+
+}  // namespace
+
+Document prices_report(const Shop& shop, const Ledger& ledger, const Prices& answer) {
+    return PricesReport{shop, ledger, answer}.take();
+}
+
+}  // namespace dyestead::reports
