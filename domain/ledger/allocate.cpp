@@ -22,6 +22,7 @@ struct Held {
     std::int64_t left = 0;
     Day ready{};
     std::optional<Day> best_before;
+    std::uint32_t arrival = 0;
 
     bool open() const { return left < received; }
 };
@@ -60,7 +61,8 @@ public:
         const auto at = std::ranges::find(lots_, in.lot, &Held::lot);
         if (!made_.insert(in.lot).second)
             find(FindingCode::lot_made_twice, in.fact, in.day, {shop_.all<Lot>()[in.lot].code});
-        Held& held = at != lots_.end() ? *at : lots_.emplace_back(Held{in.lot, 0, 0, in.ready, in.best_before});
+        Held& held =
+            at != lots_.end() ? *at : lots_.emplace_back(Held{in.lot, 0, 0, in.ready, in.best_before, ++arrivals_});
         held.received += in.quantity;
         held.left += in.quantity;
         settle(line, held);
@@ -85,9 +87,60 @@ public:
         }
         if (wanted > 0) run_short(line, wanted);
         drop_empty();
+        for (const Draw& draw : outcomes_[line].draws) {
+            if (out.trip == Trip::out)
+                out_[out.out].push_back(draw);
+            else if (out.for_sale)
+                sold_[draw.lot] += draw.quantity;
+        }
+    }
+
+    // Bars that are out at a shop: sold there, or back into the lots they came from. What was out and
+    // had never been there cannot come back.
+    void settle_out(std::uint32_t line) {
+        const StockLine& settled = stock_.lines[line];
+        const bool back = settled.trip == Trip::back;
+        std::int64_t wanted = settled.quantity;
+        for (Draw& piece : out_[settled.out]) {
+            const std::int64_t taken = std::min(wanted, piece.quantity);
+            if (taken == 0 || (back && piece.lot == kNoLot)) continue;
+            wanted -= taken;
+            piece.quantity -= taken;
+            outcomes_[line].draws.push_back({piece.lot, taken});
+            if (back)
+                put_back(piece.lot, taken);
+            else
+                sold_[piece.lot] += taken;
+        }
+        if (wanted > 0)
+            find(FindingCode::settled_more_than_out, settled.fact, settled.day,
+                 {shop_.all<Material>()[settled.material].name});
+    }
+
+    // Bars a customer brought back: no more of a lot than were sold of it.
+    void take_back(std::uint32_t line) {
+        const StockLine& returned = stock_.lines[line];
+        std::int64_t& sold = sold_[returned.lot];
+        const std::int64_t taken = std::min(returned.quantity, sold);
+        if (taken < returned.quantity)
+            find(FindingCode::returned_more_than_sold, returned.fact, returned.day,
+                 {shop_.all<Lot>()[returned.lot].code});
+        if (taken == 0) return;
+        sold -= taken;
+        outcomes_[line].draws.push_back({returned.lot, taken});
+        if (returned.trip == Trip::returned) put_back(returned.lot, taken);
     }
 
 private:
+    void put_back(std::uint32_t lot, std::int64_t quantity) {
+        auto at = std::ranges::find(lots_, lot, &Held::lot);
+        if (at == lots_.end()) {
+            const Held& gone = empty_.at(lot);
+            at = lots_.insert(std::ranges::upper_bound(lots_, gone.arrival, {}, &Held::arrival), gone);
+        }
+        at->left += quantity;
+    }
+
     Held* next(const StockLine& out, bool only_ready) {
         Held* best = nullptr;
         for (Held& held : lots_) {
@@ -128,6 +181,8 @@ private:
     }
 
     void drop_empty() {
+        for (const Held& held : lots_)
+            if (held.left == 0) empty_[held.lot] = held;
         std::erase_if(lots_, [](const Held& held) { return held.left == 0; });
     }
 
@@ -155,6 +210,10 @@ private:
     std::vector<Held> lots_;
     std::set<std::uint32_t> made_;
     std::deque<Open> short_;
+    std::map<std::uint32_t, Held> empty_;             // lots that held goods once
+    std::map<std::uint32_t, std::vector<Draw>> out_;  // at shops, by place of the OutAtShop, as they went
+    std::map<std::uint32_t, std::int64_t> sold_;      // of each lot, less what came back
+    std::uint32_t arrivals_ = 0;
     Wide seen_ = 0;
 };
 
@@ -167,7 +226,14 @@ Stock allocate(const Shop& shop, std::span<const Event> events) {
     for (std::uint32_t line = 0; line < stock.lines.size(); ++line) {
         if (stock.lines[line].left_out) continue;
         Shelf& shelf = shelves.try_emplace(stock.lines[line].material, shop, stock, outcomes).first->second;
-        stock.lines[line].comes_in ? shelf.come_in(line) : shelf.go_out(line);
+        switch (stock.lines[line].trip) {
+            case Trip::none:
+            case Trip::out: stock.lines[line].comes_in ? shelf.come_in(line) : shelf.go_out(line); break;
+            case Trip::sold_there:
+            case Trip::back: shelf.settle_out(line); break;
+            case Trip::returned:
+            case Trip::spoiled: shelf.take_back(line); break;
+        }
     }
     for (const Outcome& outcome : outcomes) {
         stock.first_draw.push_back(static_cast<std::uint32_t>(stock.draws.size()));

@@ -46,7 +46,8 @@ Bookkeeper::Bookkeeper(const Shop& shop, const Stock& stock, Day as_of)
     plan.plantings = plan.lots + count(shop.all<Lot>());
     plan.vats = plan.plantings + count(shop.all<Planting>());
     plan.batches = plan.vats + count(shop.all<Vat>());
-    plan.end = plan.batches + count(shop.all<Batch>());
+    plan.outs = plan.batches + count(shop.all<Batch>());
+    plan.end = plan.outs + count(shop.all<OutAtShop>());
     ledger_.balances.resize(plan.end);
     ledger_.lots.resize(shop.all<Lot>().size());
     ledger_.findings = stock.findings;
