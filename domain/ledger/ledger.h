@@ -11,6 +11,8 @@
 
 namespace dyestead {
 
+AccountPlan account_plan(const Shop& shop);
+
 // The line of a fact that a movement comes from.
 struct Source {
     FactRef fact;
