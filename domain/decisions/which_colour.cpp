@@ -21,6 +21,7 @@ std::optional<Key<Colour>> colour_of(const Records& records, const std::map<Key<
             return harvest == harvested.end() ? std::nullopt : of_planting(records.shop.find(harvest->second));
         }
         case AccountKind::batch:
+        case AccountKind::out:
         case AccountKind::boundary: return std::nullopt;
     }
     return std::nullopt;

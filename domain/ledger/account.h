@@ -6,8 +6,8 @@
 
 namespace dyestead {
 
-// An account's number. First the boundary accounts below, then one for every lot, planting, vat and
-// batch of the shop, each in the order of its list.
+// An account's number. First the boundary accounts below, then one for every lot, planting, vat,
+// batch and heap of bars out at a shop, each in the order of its list.
 using Account = std::uint32_t;
 
 enum class Boundary : Account {
@@ -30,6 +30,7 @@ enum class Boundary : Account {
     dye_avoidable,  // dye-only bills with no bed or vat in hand: would not have been paid without growing
     dye_sunk,       // dye-only bills already spent either way
     shortfall,      // provisional cost against what it came to
+    office,         // hours that belong to no bed, vat, batch or sale
     other,
 };
 inline constexpr Account kBoundaries = static_cast<Account>(Boundary::other) + 1;
@@ -38,7 +39,7 @@ constexpr Account account(Boundary boundary) {
     return static_cast<Account>(boundary);
 }
 
-enum class AccountKind : std::uint8_t { boundary, lot, planting, vat, batch };
+enum class AccountKind : std::uint8_t { boundary, lot, planting, vat, batch, out };
 
 // Where each kind of account begins in the numbering.
 struct AccountPlan {
@@ -46,6 +47,7 @@ struct AccountPlan {
     Account plantings = kBoundaries;
     Account vats = kBoundaries;
     Account batches = kBoundaries;
+    Account outs = kBoundaries;
     Account end = kBoundaries;
 
     constexpr AccountKind kind(Account account) const {
@@ -53,9 +55,10 @@ struct AccountPlan {
         if (account < plantings) return AccountKind::lot;
         if (account < vats) return AccountKind::planting;
         if (account < batches) return AccountKind::vat;
-        return AccountKind::batch;
+        if (account < outs) return AccountKind::batch;
+        return AccountKind::out;
     }
-    // The place in its list of the lot, planting, vat or batch behind an account.
+    // The place in its list of the lot, planting, vat, batch or OutAtShop behind an account.
     constexpr std::uint32_t index(Account account) const {
         switch (kind(account)) {
             case AccountKind::boundary: return account;
@@ -63,6 +66,7 @@ struct AccountPlan {
             case AccountKind::planting: return account - plantings;
             case AccountKind::vat: return account - vats;
             case AccountKind::batch: return account - batches;
+            case AccountKind::out: return account - outs;
         }
         return 0;
     }

@@ -7,6 +7,8 @@
 
 #include <fmt/format.h>
 
+#include "domain/facts/lines_of.h"
+#include "domain/ledger/holds.h"
 #include "domain/text/amounts.h"
 #include "domain/text/decimal.h"
 
@@ -16,18 +18,19 @@ namespace {
 // More of one material than this is more than the books can hold.
 constexpr Wide kGate = Wide{1} << 61;
 
-struct Held {
+struct OnShelf {
     std::uint32_t lot = 0;
     std::int64_t received = 0;
     std::int64_t left = 0;
     Day ready{};
     std::optional<Day> best_before;
+    std::uint32_t arrival = 0;
 
     bool open() const { return left < received; }
 };
 
 // Whether `a` is taken before `b`; lots stand in the order in which they came.
-bool taken_before(const Held& a, const Held& b) {
+bool taken_before(const OnShelf& a, const OnShelf& b) {
     if (a.open() != b.open()) return a.open();
     if (a.best_before != b.best_before) {
         if (!a.best_before || !b.best_before) return a.best_before.has_value();
@@ -50,17 +53,18 @@ struct Outcome {
 // The lots of one material, and what its lines do to them.
 class Shelf {
 public:
-    Shelf(const Shop& shop, Stock& stock, std::vector<Outcome>& outcomes)
-        : shop_{shop}, stock_{stock}, outcomes_{outcomes} {}
+    Shelf(const Shop& shop, Stock& stock, std::vector<Outcome>& outcomes, const Holds& holds)
+        : shop_{shop}, stock_{stock}, outcomes_{outcomes}, holds_{holds} {}
 
     void come_in(std::uint32_t line) {
         StockLine& in = stock_.lines[line];
         if (seen_ + in.quantity > kGate) return leave_out(in);
         seen_ += in.quantity;
-        const auto at = std::ranges::find(lots_, in.lot, &Held::lot);
+        const auto at = std::ranges::find(lots_, in.lot, &OnShelf::lot);
         if (!made_.insert(in.lot).second)
             find(FindingCode::lot_made_twice, in.fact, in.day, {shop_.all<Lot>()[in.lot].code});
-        Held& held = at != lots_.end() ? *at : lots_.emplace_back(Held{in.lot, 0, 0, in.ready, in.best_before});
+        OnShelf& held =
+            at != lots_.end() ? *at : lots_.emplace_back(OnShelf{in.lot, 0, 0, in.ready, in.best_before, ++arrivals_});
         held.received += in.quantity;
         held.left += in.quantity;
         settle(line, held);
@@ -73,36 +77,96 @@ public:
         seen_ += out.quantity;
         std::int64_t wanted = out.quantity;
         if (out.lot != kNoLot) {
-            const auto at = std::ranges::find(lots_, out.lot, &Held::lot);
+            const auto at = std::ranges::find(lots_, out.lot, &OnShelf::lot);
             if (at != lots_.end()) take(line, *at, wanted);
         } else {
             while (wanted > 0) {
-                Held* best = next(out, true);
-                if (best == nullptr) best = next(out, false);
+                OnShelf* best = next(out, Pick::cured_and_free);
+                if (best == nullptr) best = next(out, Pick::free);
+                if (best == nullptr) best = next(out, Pick::any);
                 if (best == nullptr) break;
                 take(line, *best, wanted);
             }
         }
         if (wanted > 0) run_short(line, wanted);
         drop_empty();
+        for (const Draw& draw : outcomes_[line].draws) {
+            if (out.trip == Trip::out)
+                out_[out.out].push_back(draw);
+            else if (out.for_sale)
+                sold_[draw.lot] += draw.quantity;
+        }
+    }
+
+    // Bars that are out at a shop: sold there, or back into the lots they came from. What was out and
+    // had never been there cannot come back.
+    void settle_out(std::uint32_t line) {
+        const StockLine& settled = stock_.lines[line];
+        const bool back = settled.trip == Trip::back;
+        std::int64_t wanted = settled.quantity;
+        for (Draw& piece : out_[settled.out]) {
+            const std::int64_t taken = std::min(wanted, piece.quantity);
+            if (taken == 0 || (back && piece.lot == kNoLot)) continue;
+            wanted -= taken;
+            piece.quantity -= taken;
+            outcomes_[line].draws.push_back({piece.lot, taken});
+            if (back)
+                put_back(piece.lot, taken);
+            else
+                sold_[piece.lot] += taken;
+        }
+        if (wanted > 0)
+            find(FindingCode::settled_more_than_out, settled.fact, settled.day,
+                 {shop_.all<Material>()[settled.material].name});
+    }
+
+    // Bars a customer brought back: no more of a lot than were sold of it.
+    void take_back(std::uint32_t line) {
+        const StockLine& returned = stock_.lines[line];
+        std::int64_t& sold = sold_[returned.lot];
+        const std::int64_t taken = std::min(returned.quantity, sold);
+        if (taken < returned.quantity)
+            find(FindingCode::returned_more_than_sold, returned.fact, returned.day,
+                 {shop_.all<Lot>()[returned.lot].code});
+        if (taken == 0) return;
+        sold -= taken;
+        outcomes_[line].draws.push_back({returned.lot, taken});
+        if (returned.trip == Trip::returned) put_back(returned.lot, taken);
     }
 
 private:
-    Held* next(const StockLine& out, bool only_ready) {
-        Held* best = nullptr;
-        for (Held& held : lots_) {
-            if (held.left == 0 || (out.for_sale && only_ready && held.ready > out.day)) continue;
-            if (best == nullptr || taken_before(held, *best)) best = &held;
+    void put_back(std::uint32_t lot, std::int64_t quantity) {
+        auto at = std::ranges::find(lots_, lot, &OnShelf::lot);
+        if (at == lots_.end()) {
+            const OnShelf& gone = empty_.at(lot);
+            at = lots_.insert(std::ranges::upper_bound(lots_, gone.arrival, {}, &OnShelf::arrival), gone);
+        }
+        at->left += quantity;
+    }
+
+    // Which lots may leave: for a sale first those cured and free, then, rather than none, any.
+    enum class Pick : std::uint8_t { cured_and_free, free, any };
+
+    OnShelf* next(const StockLine& out, Pick pick) {
+        OnShelf* best = nullptr;
+        for (OnShelf& held : lots_) {
+            if (held.left == 0) continue;
+            if (out.for_sale && pick == Pick::cured_and_free && held.ready > out.day) continue;
+            if (best != nullptr && !taken_before(held, *best)) continue;
+            if (out.for_sale && pick != Pick::any && holds_.why(held.lot, out.day)) continue;
+            best = &held;
         }
         return best;
     }
 
-    void take(std::uint32_t line, Held& held, std::int64_t& wanted) {
+    void take(std::uint32_t line, OnShelf& held, std::int64_t& wanted) {
         const std::int64_t taken = std::min(wanted, held.left);
         if (taken == 0) return;
         const StockLine& out = stock_.lines[line];
         if (out.for_sale && held.ready > out.day)
             find(FindingCode::sold_before_cured, out.fact, out.day, {shop_.all<Lot>()[held.lot].code});
+        if (out.for_sale && holds_.why(held.lot, out.day))
+            find(FindingCode::sold_while_held, out.fact, out.day, {shop_.all<Lot>()[held.lot].code});
         held.left -= taken;
         wanted -= taken;
         outcomes_[line].draws.push_back({held.lot, taken});
@@ -116,7 +180,7 @@ private:
         outcomes_[line].draws.push_back({kNoLot, wanted});
     }
 
-    void settle(std::uint32_t line, Held& held) {
+    void settle(std::uint32_t line, OnShelf& held) {
         while (!short_.empty() && held.left > 0) {
             Open& owed = short_.front();
             const std::int64_t settled = std::min(owed.quantity, held.left);
@@ -128,7 +192,9 @@ private:
     }
 
     void drop_empty() {
-        std::erase_if(lots_, [](const Held& held) { return held.left == 0; });
+        for (const OnShelf& held : lots_)
+            if (held.left == 0) empty_[held.lot] = held;
+        std::erase_if(lots_, [](const OnShelf& held) { return held.left == 0; });
     }
 
     void leave_out(StockLine& line) {
@@ -152,10 +218,69 @@ private:
     const Shop& shop_;
     Stock& stock_;
     std::vector<Outcome>& outcomes_;
-    std::vector<Held> lots_;
+    const Holds& holds_;
+    std::vector<OnShelf> lots_;
     std::set<std::uint32_t> made_;
     std::deque<Open> short_;
+    std::map<std::uint32_t, OnShelf> empty_;          // lots that held goods once
+    std::map<std::uint32_t, std::vector<Draw>> out_;  // at shops, by place of the OutAtShop, as they went
+    std::map<std::uint32_t, std::int64_t> sold_;      // of each lot, less what came back
+    std::uint32_t arrivals_ = 0;
     Wide seen_ = 0;
+};
+
+// What went into what, line by line as it is allocated.
+class Follower {
+public:
+    Follower(const Shop& shop, Holds& holds) : shop_{shop}, holds_{holds}, joined_{shop} {
+        for (const Batch& batch : shop.all<Batch>())
+            if (batch.split_from)
+                if (const Batch* from = shop.find(*batch.split_from); from != nullptr && from->date <= batch.date)
+                    holds_.went_into(at(plan_.batches, *from), at(plan_.batches, batch), batch.date);
+    }
+
+    void follow(const StockLine& line, const std::vector<Draw>& draws) {
+        if (line.comes_in) return made(line);
+        const auto into = used_in(line.fact);
+        if (!into) return;
+        for (const Draw& draw : draws)
+            if (draw.lot != kNoLot) holds_.went_into(plan_.lots + draw.lot, *into, line.day);
+    }
+
+private:
+    template <class Fact>
+    Account at(Account first, const Fact& fact) const {
+        return first + static_cast<Account>(&fact - shop_.all<Fact>().data());
+    }
+    template <class Use>
+    const auto* head_of(FactRef fact) const {
+        return shop_.find(shop_.find(Key<Use>{fact.key})->head);
+    }
+
+    std::optional<Account> used_in(FactRef fact) const {
+        if (fact.kind == kKindOf<BatchUse>) return at(plan_.batches, *head_of<BatchUse>(fact));
+        if (fact.kind == kKindOf<VatUse>) return at(plan_.vats, *head_of<VatUse>(fact));
+        if (fact.kind != kKindOf<WrappingUse>) return std::nullopt;
+        const Lot* wrapped = shop_.find(head_of<WrappingUse>(fact)->lot);
+        return wrapped == nullptr ? std::nullopt : std::optional{at(plan_.lots, *wrapped)};
+    }
+
+    void made(const StockLine& line) {
+        const Account lot = plan_.lots + line.lot;
+        if (line.fact.kind == kKindOf<Cut>) {
+            const Batch* batch = shop_.find(shop_.find(Key<Cut>{line.fact.key})->batch);
+            if (batch != nullptr) holds_.went_into(at(plan_.batches, *batch), lot, line.day);
+        }
+        Key<Drying> drying{line.fact.kind == kKindOf<Drying> ? line.fact.key : 0};
+        if (line.fact.kind == kKindOf<DryingLot>) drying = shop_.find(Key<DryingLot>{line.fact.key})->head;
+        for (const DryingVat* joined : joined_(drying))
+            if (const Vat* vat = shop_.find(joined->vat)) holds_.went_into(at(plan_.vats, *vat), lot, line.day);
+    }
+
+    const Shop& shop_;
+    Holds& holds_;
+    AccountPlan plan_ = account_plan(shop_);
+    LinesOf<DryingVat> joined_;
 };
 
 }  // namespace
@@ -164,10 +289,20 @@ Stock allocate(const Shop& shop, std::span<const Event> events) {
     Stock stock = stock_lines(shop, events);
     std::vector<Outcome> outcomes(stock.lines.size());
     std::map<std::uint32_t, Shelf> shelves;
+    Holds holds{shop};
+    Follower follower{shop, holds};
     for (std::uint32_t line = 0; line < stock.lines.size(); ++line) {
         if (stock.lines[line].left_out) continue;
-        Shelf& shelf = shelves.try_emplace(stock.lines[line].material, shop, stock, outcomes).first->second;
-        stock.lines[line].comes_in ? shelf.come_in(line) : shelf.go_out(line);
+        Shelf& shelf = shelves.try_emplace(stock.lines[line].material, shop, stock, outcomes, holds).first->second;
+        switch (stock.lines[line].trip) {
+            case Trip::none:
+            case Trip::out: stock.lines[line].comes_in ? shelf.come_in(line) : shelf.go_out(line); break;
+            case Trip::sold_there:
+            case Trip::back: shelf.settle_out(line); break;
+            case Trip::returned:
+            case Trip::spoiled: shelf.take_back(line); break;
+        }
+        follower.follow(stock.lines[line], outcomes[line].draws);
     }
     for (const Outcome& outcome : outcomes) {
         stock.first_draw.push_back(static_cast<std::uint32_t>(stock.draws.size()));

@@ -15,6 +15,16 @@ namespace dyestead {
 
 inline constexpr std::uint32_t kNoLot = UINT32_MAX;
 
+// What bars do beside coming in once and going out for good.
+enum class Trip : std::uint8_t {
+    none,
+    out,         // to somebody's shop, not sold
+    sold_there,  // out of what is at that shop; not off the shelf
+    back,        // from that shop into the lots they came from
+    returned,    // sold bars of the lot, fit to be sold again
+    spoiled,     // sold bars of the lot, fit for nothing
+};
+
 // One line of an event that brings goods in or takes them out.
 struct StockLine {
     FactRef fact;
@@ -27,8 +37,11 @@ struct StockLine {
     bool left_out = false;  // too large, or no way to the material's kind of amount
     Day ready{};
     std::optional<Day> best_before;
+    Trip trip = Trip::none;
+    std::uint32_t out = kNoLot;  // place in shop.all<OutAtShop>()
 };
 
+// Of a trip back or returned: what went into the lot. Of one sold there: which lot was sold.
 struct Draw {
     std::uint32_t lot = kNoLot;  // kNoLot: short
     std::int64_t quantity = 0;

@@ -27,7 +27,7 @@ void add_takings(const Shop& shop, const Ledger& ledger, Earned& result) {
     for (const Taking& each : takings(shop, ledger, result.period)) {
         result.gross += each.gross;
         result.tax += each.tax;
-        result.tin_difference += each.gross - each.by_price;
+        result.tin_difference += each.gross - each.asked();
         result.bars += each.bars;
         result.payment_fees += each.fees.total();
     }
@@ -83,6 +83,8 @@ Earned earned(const Shop& shop, const Ledger& ledger, Period period) {
     for (Account each = 0; each < kBoundaries; ++each) {
         const auto boundary = static_cast<Boundary>(each);
         const bool its_own_line = boundary == Boundary::selling || boundary == Boundary::overhead;
+        if (boundary == Boundary::dye_sunk)
+            grown[each].overhead += dye_wear_accrued(shop, period.last) - dye_wear_accrued(shop, period.before());
         if (term_of(boundary) == Term::period && !its_own_line) result.period_costs.push_back({boundary, grown[each]});
     }
     result.overhead_accrued = overhead_accrued(shop, period.last) - overhead_accrued(shop, period.before());

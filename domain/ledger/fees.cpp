@@ -40,6 +40,25 @@ Fees fees_of(const Shop& shop, const Fair& fair, std::int64_t bars) {
     return {by_card.share + by_cash.share, by_card.payments + by_cash.payments, by_card.bags + by_cash.bags};
 }
 
+Money let_off(const Shop& shop, const Fair& fair, Money at_prices, std::int64_t bars) {
+    Money sum = fair.reductions.value_or(Money{});
+    if (bars <= 0) return sum;
+    for (const FairBundle& bundle : shop.all<FairBundle>()) {
+        if (bundle.head != fair.key) continue;
+        const Money at_price =
+            Money::millionths(scaled(at_prices.in_millionths(), std::int64_t{bundle.bars} * 1'000, bars));
+        sum += per_bar(at_price - bundle.price, std::int64_t{bundle.sold} * 1'000);
+    }
+    return sum;
+}
+
+Fees fees_of(const OutAtShop& out, std::int64_t bars) {
+    Fees result;
+    const Money takings = per_bar(out.price, bars);
+    if (out.share) result.share = Money::millionths(times(takings.in_millionths(), as_share(*out.share)));
+    return result;
+}
+
 Fees fees_of(const Shop& shop, const Sale& sale, Money takings, std::int64_t bars) {
     return fees(fee_in_force(shop, sale.channel, sale.date), takings, 1, bars);
 }

@@ -17,8 +17,15 @@ struct Fees {
 Money cash_takings(const Fair& fair);
 Money card_takings(const Fair& fair);
 
+// What a fair's customers were let off the prices: reductions, and what bundles of bars cost less than
+// those bars at the mean price of what was sold. `at_prices`: what all bars sold would have brought.
+Money let_off(const Shop& shop, const Fair& fair, Money at_prices, std::int64_t bars);
+
 // `bars`: sold, in thousandths.
 Fees fees_of(const Shop& shop, const Fair& fair, std::int64_t bars);
+// What a shop keeps of bars sold there.
+Fees fees_of(const OutAtShop& out, std::int64_t bars);
+// `takings`: with the postage the buyer paid.
 Fees fees_of(const Shop& shop, const Sale& sale, Money takings, std::int64_t bars);
 
 }  // namespace dyestead

@@ -53,11 +53,22 @@ enum class FindingCode : std::uint8_t {
     no_good_bars,            // batch
     rejected_more_than_cut,  // batch
     wrapped_when_gone,       // lot
-    pay_unknown,             // person: time counted, no hourly target or wage on record
-    nobody_named,            // time counted, but no person is on record
-    tariff_unknown,          // source
-    heat_not_complete,       // water or temperatures missing
-    dye_bill_without_work,   // no bed or vat of the colour was in hand that day
+    split_before_pouring,    // batch it was to be poured off from
+    split_after_cut,         // batch it was to be poured off from
+    split_without_share,     // batch it was to be poured off from
+    settled_before_out,
+    settled_more_than_out,    // bar
+    returned_more_than_sold,  // lot
+    sold_while_held,          // lot
+    sitting_before_its_work,
+    sitting_at_nothing,
+    sat_at_when_gone,  // lot, vat or batch
+    equipment_without_years,
+    pay_unknown,            // person: time counted, no hourly target or wage on record
+    nobody_named,           // time counted, but no person is on record
+    tariff_unknown,         // source
+    heat_not_complete,      // water or temperatures missing
+    dye_bill_without_work,  // no bed or vat of the colour was in hand that day
 };
 
 struct Finding {

@@ -3,6 +3,7 @@
 #include <map>
 
 #include "domain/ledger/in_force.h"
+#include "domain/ledger/sittings.h"
 
 namespace dyestead {
 namespace {
@@ -16,6 +17,9 @@ Stage stage_of(FactKind kind) {
     if (kind == kKindOf<Wrapping>) return Stage::wrapping;
     if (kind == kKindOf<FairTime>) return Stage::fair;
     if (kind == kKindOf<Sale>) return Stage::packing;
+    if (kind == kKindOf<Vat>) return Stage::vat;
+    if (kind == kKindOf<Batch>) return Stage::bench;
+    if (kind == kKindOf<Fair>) return Stage::fair;
     if (kind == kKindOf<AlreadyHere> || kind == kKindOf<StandingBed>) return Stage::before_the_books;
     return Stage::other;
 }
@@ -27,6 +31,11 @@ std::optional<Key<Person>> named(const Shop& shop, FactRef about) {
     shop.for_each_list([&](const auto& list) {
         using Fact = typename std::remove_cvref_t<decltype(list)>::value_type;
         if (FactKind{place++} != about.kind) return;
+        if constexpr (std::is_same_v<Fact, SittingAt>) {
+            const SittingAt* line = shop.find(Key<SittingAt>{about.key});
+            const Sitting* sitting = line == nullptr ? nullptr : shop.find(line->head);
+            if (sitting != nullptr) who = sitting->who;
+        }
         if constexpr (requires(const Fact& fact) { std::optional<Key<Person>>{fact.who}; })
             if (const Fact* fact = shop.find(Key<Fact>{about.key})) who = fact->who;
     });
@@ -45,7 +54,8 @@ std::vector<StageHours> hours(const Shop& shop, const Ledger& ledger, Period per
         std::optional<Key<Person>> who = named(shop, fact);
         if (!who)
             if (const Person* usual = default_person(shop, movement.on())) who = usual->key;
-        const Stage stage = stage_of(fact.kind);
+        const SittingAt* sat = fact.kind == kKindOf<SittingAt> ? shop.find(Key<SittingAt>{fact.key}) : nullptr;
+        const Stage stage = stage_of(sat != nullptr ? worked_at(*sat).kind : fact.kind);
         StageHours& line = lines[{stage, who}];
         line.stage = stage;
         line.who = who;

@@ -19,6 +19,20 @@ const Setting* latest(const Shop& shop, Day day) {
     return latest<Setting>(shop, day, [](const Setting&) { return true; });
 }
 
+Day end_of_life(const Equipment& tool) {
+    constexpr int kLongest = 1'000;
+    const std::chrono::year_month_day bought{tool.bought};
+    const auto years = std::chrono::years{std::clamp(tool.years, 1, kLongest)};
+    const auto end = bought + years;
+    return end.ok() ? Day{end} : Day{end.year() / end.month() / std::chrono::last};
+}
+
+// Sums of tools may pass what one fact may state; the books go no further.
+Money capped(Wide sum) {
+    constexpr std::int64_t kMost = kLargestStatedMoney.in_millionths();
+    return Money::millionths(sum > kMost ? kMost : narrow(sum));
+}
+
 }  // namespace
 
 const Pay* pay_in_force(const Shop& shop, Key<Person> person, Day day) {
@@ -77,7 +91,38 @@ const Person* default_person(const Shop& shop, Day day) {
     return first;
 }
 
+Money wear_accrued(const Equipment& tool, Day day) {
+    if (day < tool.bought) return {};
+    if (tool.gone && *tool.gone <= day) return tool.price;
+    const std::int64_t life = (end_of_life(tool) - tool.bought).count();
+    const std::int64_t gone = std::min<std::int64_t>((day - tool.bought).count() + 1, life);
+    return Money::millionths(share_of(tool.price.in_millionths(), gone, life));
+}
+
+Money wear_per_year(const Shop& shop, Day day) {
+    Wide sum = 0;
+    for (const Equipment& tool : shop.all<Equipment>()) {
+        const bool in_use = tool.bought <= day && day < end_of_life(tool) && !(tool.gone && *tool.gone <= day);
+        if (in_use && tool.dye_only == DyeOnly::no) sum += tool.price.in_millionths() / std::max(tool.years, 1);
+    }
+    return capped(sum);
+}
+
+Money dye_wear_accrued(const Shop& shop, Day day) {
+    Wide sum = 0;
+    for (const Equipment& tool : shop.all<Equipment>())
+        if (tool.dye_only != DyeOnly::no) sum += wear_accrued(tool, day).in_millionths();
+    return capped(sum);
+}
+
 Money overhead_accrued(const Shop& shop, Day day) {
+    Wide wear = 0;
+    for (const Equipment& tool : shop.all<Equipment>())
+        if (tool.dye_only == DyeOnly::no) wear += wear_accrued(tool, day).in_millionths();
+    return running_costs_accrued(shop, day) + capped(wear);
+}
+
+Money running_costs_accrued(const Shop& shop, Day day) {
     std::vector<const Overhead*> settings;
     for (const Overhead& each : shop.all<Overhead>())
         if (each.from <= day) settings.push_back(&each);

@@ -21,8 +21,17 @@ const PriceBelief* price_belief_in_force(const Shop& shop, Key<Colour> colour, D
 // Who worked where nobody is named: the first by code of the people who are the shop's own that day.
 const Person* default_person(const Shop& shop, Day day);
 
-// General overhead accrued from the first setting to the end of a day: each year's amount by days
-// gone of the days in the year.
+// What a tool has worn by the end of a day: its price evenly by days from the day it was bought, over its
+// years (one at least); what is left of it on the day it is gone.
+Money wear_accrued(const Equipment& tool, Day day);
+// What the general tools in use that day wear in a year.
+Money wear_per_year(const Shop& shop, Day day);
+// Worn by tools for the dye alone: already spent, whatever becomes of the dye.
+Money dye_wear_accrued(const Shop& shop, Day day);
+// General running costs, without wear: each year's amount by days gone of the days in the year.
+Money running_costs_accrued(const Shop& shop, Day day);
+
+// General overhead accrued from the first setting or tool to the end of a day: running costs and wear.
 Money overhead_accrued(const Shop& shop, Day day);
 
 }  // namespace dyestead

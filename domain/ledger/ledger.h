@@ -11,6 +11,8 @@
 
 namespace dyestead {
 
+AccountPlan account_plan(const Shop& shop);
+
 // The line of a fact that a movement comes from.
 struct Source {
     FactRef fact;
@@ -43,13 +45,23 @@ struct LotState {
     Cost cost_in{};  // of all that was received, later additions too
 };
 
-// Bars that went to a customer. Fairs count by kind of bar; `price` is what the customer paid for one.
+// Bars that went to a customer; what came back stands in ReturnedLine. Fairs count by kind of bar; `price` is what the
+// customer paid for one.
 struct SoldLine {
-    FactRef fact;  // a FairLine or SaleLine
+    FactRef fact;  // a FairLine, SaleLine or OutSettled
     Day day{};
     std::uint32_t material = 0;  // the kind of bar
     std::int64_t bars = 0;       // thousandths
     std::optional<Money> price;
+};
+
+// Bars that came back from a customer, no more than were sold of their lot.
+struct ReturnedLine {
+    FactRef fact;
+    Day day{};
+    std::uint32_t material = 0;
+    std::int64_t bars = 0;  // thousandths
+    Money refund;
 };
 
 struct Ledger {
@@ -60,6 +72,7 @@ struct Ledger {
     std::vector<LotState> lots;       // one for each of shop.all<Lot>()
     std::vector<Cost> balances;       // one for each account: what came in less what went out
     std::vector<SoldLine> sold;
+    std::vector<ReturnedLine> returned;
     std::vector<Finding> findings;
 
     const Cost& balance(Boundary boundary) const { return balances[account(boundary)]; }

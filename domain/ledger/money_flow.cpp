@@ -36,9 +36,8 @@ MoneyFlow money_flow(const Shop& shop, const Ledger& ledger, Period period) {
         if (const Delivery* head = shop.find(line.head); head != nullptr && period.contains(head->date))
             at(flow.out, PaidFor::goods) += line.price;
     for (const Fair& each : shop.all<Fair>()) {
-        if (!period.contains(each.date)) continue;
-        at(flow.out, PaidFor::stalls) += each.fee;
-        at(flow.out, PaidFor::travel) += each.travel.value_or(Money{});
+        if (period.contains(each.fee_paid.value_or(each.date))) at(flow.out, PaidFor::stalls) += each.fee;
+        if (period.contains(each.date)) at(flow.out, PaidFor::travel) += each.travel.value_or(Money{});
     }
     for (const Sale& each : shop.all<Sale>())
         if (period.contains(each.date)) at(flow.out, PaidFor::postage) += each.postage.value_or(Money{});

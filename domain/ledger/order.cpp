@@ -40,6 +40,7 @@ public:
         vats();
         bench();
         stall();
+        working_day();
         std::ranges::sort(events_, [](const Event& a, const Event& b) {
             return std::tie(a.day, a.phase, a.content, a.kind, a.key, a.assumed) <
                    std::tie(b.day, b.phase, b.content, b.kind, b.key, b.assumed);
@@ -151,6 +152,7 @@ private:
     void bench() {
         const LinesOf<BatchUse> poured{shop_};
         each(Phase::batch, &Batch::date, [&](const Batch& fact) { return uses(poured, fact, fact.loaves); });
+        splits_last();
         each(Phase::cut, &Cut::date, [&](const Cut& fact) {
             makes(fact, fact.lot);
             return Content{number(fact.cured), fact.bars, fact.rejected};
@@ -162,7 +164,46 @@ private:
         });
     }
 
+    // A batch is poured off after the one it comes from, over however many of them.
+    void splits_last() {
+        constexpr std::int64_t kLongest = 1'000;  // whoever is poured off from himself ends here
+        for (Event& event : events_) {
+            if (event.kind != kKindOf<Batch>) continue;
+            const Batch* batch = &shop_.all<Batch>()[event.index];
+            std::int64_t depth = 0;
+            while (batch != nullptr && batch->split_from && depth < kLongest) {
+                batch = shop_.find(*batch->split_from);
+                ++depth;
+            }
+            if (depth == 0) continue;
+            event.phase = Phase::split;
+            event.content[0] = depth;
+        }
+    }
+
+    void working_day() {
+        each(Phase::sitting, &Sitting::date, [](const Sitting& fact) {
+            return Content{kNoBestBefore, fact.time.time.in_millionths(), 0};
+        });
+        each(Phase::last, &Work::date, [](const Work& fact) {
+            return Content{kNoBestBefore, fact.time.time.in_millionths(), 0};
+        });
+        each(Phase::last, &Equipment::bought, [](const Equipment& fact) {
+            return Content{kNoBestBefore, 0, fact.price.in_millionths()};
+        });
+    }
+
     void stall() {
+        each(Phase::sale, &OutAtShop::date, [&](const OutAtShop& fact) {
+            names(fact, fact.lot);
+            return Content{kNoBestBefore, fact.bars, fact.price.in_millionths()};
+        });
+        each(Phase::settled, &OutSettled::date, [](const OutSettled& fact) {
+            return Content{kNoBestBefore, fact.sold, fact.back};
+        });
+        each(Phase::returned, &Returned::date, [](const Returned& fact) {
+            return Content{kNoBestBefore, fact.bars, fact.refund.in_millionths()};
+        });
         const LinesOf<FairLine> taken{shop_};
         each(Phase::sale, &Fair::date, [&](const Fair& fact) {
             Content content{kNoBestBefore, 0, fact.fee.in_millionths()};

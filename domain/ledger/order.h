@@ -19,10 +19,14 @@ enum class Phase : std::uint8_t {
     vat,
     drying,
     batch,
+    split,  // batches poured off from another
     cut,
     wrap,
-    sale,
+    sale,     // and out to a shop
+    settled,  // what became of bars out at a shop
+    returned,
     loss,
+    sitting,
     last,  // planting ended, bills
 };
 

@@ -1,6 +1,7 @@
 #include "domain/ledger/replay.h"
 
 #include "domain/ledger/value.h"
+#include "domain/ledger/value_sitting.h"
 
 namespace dyestead {
 namespace {
@@ -49,6 +50,13 @@ public:
         post_to<Wrapping>(bench_, event);
         post_to<Fair>(stall_, event);
         post_to<Sale>(stall_, event);
+        post_to<OutAtShop>(stall_, event);
+        post_to<OutSettled>(stall_, event);
+        post_to<Returned>(stall_, event);
+        post_to<Sitting>(sittings_, event);
+        post_to<Work>(sittings_, event);
+        post_to<Equipment>(sittings_, event);
+        sittings_.same_day(event);
         if (event.kind == kKindOf<PlantingEnd>) {
             const PlantingEnd& end = shop_.all<PlantingEnd>()[event.index];
             if (const auto planting = books_.place(end.planting)) garden_.end(*planting, ref(end), false);
@@ -72,6 +80,7 @@ private:
     VatBook vats_{books_};
     BenchBook bench_{books_};
     StallBook stall_{books_};
+    SittingBook sittings_{books_, garden_, vats_, bench_};
 };
 
 }  // namespace

@@ -19,7 +19,7 @@ CostPartition cost_partition(const Shop& shop, const Ledger& ledger, Day day) {
         }
     }
     Cost accrued;
-    accrued.overhead = overhead_accrued(shop, day);
+    accrued.overhead = overhead_accrued(shop, day) + dye_wear_accrued(shop, day);
     terms.in += accrued;
     terms.period += accrued;
     return terms;
@@ -34,16 +34,24 @@ std::vector<QuantityPartition> quantity_partitions(const Shop& shop, const Ledge
         if (movement.quantity == 0) continue;
         QuantityPartition& term = terms[ledger.sources[movement.source].material];
         const bool out_of_lot = plan.kind(movement.from) == AccountKind::lot;
+        const bool out_of_shop = plan.kind(movement.from) == AccountKind::out;
         if (out_of_lot) {
             in_lot[plan.index(movement.from)] -= movement.quantity;
+        } else if (out_of_shop) {
+            term.stock -= movement.quantity;
+        } else if (movement.from == account(Boundary::sold)) {
+            term.sold -= movement.quantity;
         } else if (movement.from < kBoundaries) {
             term.in += movement.quantity;
         } else {
             term.made += movement.quantity;
         }
-        const bool into_use = out_of_lot || movement.from == account(Boundary::provisional);
+        const bool into_use = out_of_lot || movement.from == account(Boundary::provisional) ||
+                              (out_of_shop && movement.to == account(Boundary::sold));
         if (!into_use) {
             in_lot[plan.index(movement.to)] += movement.quantity;
+        } else if (plan.kind(movement.to) == AccountKind::out) {
+            term.stock += movement.quantity;
         } else if (movement.to == account(Boundary::provisional)) {
             term.in -= movement.quantity;
         } else if (movement.to == account(Boundary::sold)) {

@@ -8,7 +8,7 @@ namespace dyestead {
 
 struct CostPartition {
     Cost in;
-    Cost stock;        // raw, seed, harvest, pigment, bars ready
+    Cost stock;        // raw, seed, harvest, pigment, bars ready, bars out at shops
     Cost in_progress;  // standing plantings, vats not dry, batches not cut, bars in cure
     Cost sold;
     Cost lost;

@@ -1,3 +1,5 @@
+#include <set>
+
 #include "domain/facts/lines_of.h"
 #include "domain/facts/material_amount.h"
 #include "domain/ledger/allocate.h"
@@ -49,6 +51,28 @@ public:
             for (const SaleLine* line : sold_(fact.key))
                 goes_out(ref(*line), line->bar, line->lot, bars(std::max(0, line->bars)), true);
         });
+        post<OutAtShop>(event, [&](const OutAtShop& fact) {
+            const std::size_t before = stock_.lines.size();
+            went_out_.insert(fact.key);
+            goes_out(ref(fact), fact.bar, fact.lot, bars(std::max(0, fact.bars)), true);
+            if (stock_.lines.size() == before) return;
+            stock_.lines.back().trip = Trip::out;
+            stock_.lines.back().out = place(shop_, fact.key);
+        });
+        post<OutSettled>(event, [&](const OutSettled& fact) {
+            if (!went_out_.contains(fact.out)) return find(FindingCode::settled_before_out, ref(fact), {});
+            settles(fact, Trip::sold_there, fact.sold);
+            settles(fact, Trip::back, fact.back);
+        });
+        post<Returned>(event, [&](const Returned& fact) {
+            const Lot* lot = shop_.find(fact.lot);
+            if (lot == nullptr) return;
+            StockLine line = of(ref(fact));
+            line.material = place(shop_, lot->material);
+            line.lot = place(shop_, fact.lot);
+            line.trip = fact.fit == Fit::spoiled ? Trip::spoiled : Trip::returned;
+            keep(line, bars(std::max(0, fact.bars)));
+        });
         post<Loss>(event, [&](const Loss& fact) { goes_out(ref(fact), fact.material, fact.lot, fact.amount, false); });
     }
 
@@ -98,6 +122,15 @@ private:
         keep(line, amount);
     }
 
+    void settles(const OutSettled& fact, Trip trip, int count) {
+        const OutAtShop& out = *shop_.find(fact.out);
+        StockLine line = of(ref(fact));
+        line.material = place(shop_, out.bar);
+        line.trip = trip;
+        line.out = place(shop_, out.key);
+        keep(line, bars(std::max(0, count)));
+    }
+
     void keep(StockLine line, const Amount& amount) {
         if (line.material == kNoLot) return;
         const Material& material = shop_.all<Material>()[line.material];
@@ -128,6 +161,7 @@ private:
     LinesOf<WrappingUse> wrapped_{shop_};
     LinesOf<FairLine> taken_{shop_};
     LinesOf<SaleLine> sold_{shop_};
+    std::set<Key<OutAtShop>> went_out_;
 };
 
 }  // namespace

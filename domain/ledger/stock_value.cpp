@@ -27,8 +27,21 @@ StockKind kind_of(const Shop& shop, const Ledger& ledger, Account account, Day d
         case AccountKind::planting: return StockKind::plantings;
         case AccountKind::vat: return StockKind::vats;
         case AccountKind::batch: return StockKind::batches;
+        case AccountKind::out: return StockKind::bars_out;
     }
     return StockKind::raw;
+}
+
+// How many bars are out, in thousandths, by OutAtShop.
+std::vector<std::int64_t> out_at_shops(const Ledger& ledger, Day day) {
+    const AccountPlan& plan = ledger.accounts;
+    std::vector<std::int64_t> out(plan.end - plan.outs);
+    for (const Movement& movement : ledger.movements) {
+        if (movement.on() > day) break;
+        if (plan.kind(movement.from) == AccountKind::out) out[plan.index(movement.from)] -= movement.quantity;
+        if (plan.kind(movement.to) == AccountKind::out) out[plan.index(movement.to)] += movement.quantity;
+    }
+    return out;
 }
 
 }  // namespace
@@ -69,6 +82,7 @@ std::vector<LotQuantity> lot_quantities(const Shop& shop, const Ledger& ledger, 
 StockValue stock_value(const Shop& shop, const Ledger& ledger, Day day) {
     const std::vector<Cost> held = balances_at(ledger, day);
     const std::vector<LotQuantity> lots = lot_quantities(shop, ledger, day);
+    const std::vector<std::int64_t> out = out_at_shops(ledger, day);
     StockValue value;
     for (Account each = kBoundaries; each < ledger.accounts.end; ++each) {
         StockItem item;
@@ -76,6 +90,7 @@ StockValue stock_value(const Shop& shop, const Ledger& ledger, Day day) {
         item.account = each;
         item.cost = held[each];
         if (ledger.accounts.kind(each) == AccountKind::lot) item.quantity = lots[ledger.accounts.index(each)].left;
+        if (ledger.accounts.kind(each) == AccountKind::out) item.quantity = out[ledger.accounts.index(each)];
         if (item.quantity == 0 && item.cost.is_zero()) continue;
         value.of[static_cast<std::size_t>(item.kind)] += item.cost;
         value.items.push_back(item);

@@ -13,6 +13,7 @@ enum class StockKind : std::uint8_t {
     harvest,
     pigment,
     bars_ready,
+    bars_out,  // at somebody's shop, not sold
     // still in the making
     plantings,
     vats,     // not dry
@@ -27,7 +28,7 @@ constexpr bool is_in_progress(StockKind kind) {
 struct StockItem {
     StockKind kind{};
     Account account = 0;
-    std::int64_t quantity = 0;  // base units of the lot's material; 0 for what is no lot
+    std::int64_t quantity = 0;  // base units of the lot's material; 0 for what is neither a lot nor out at a shop
     Cost cost;
 };
 

@@ -38,12 +38,14 @@ Money tax_inside(Money gross, Ratio rate) {
 std::vector<Taking> takings(const Shop& shop, const Ledger& ledger, Period period) {
     std::map<Key<Fair>, Sold> at_fairs;
     std::map<Key<Sale>, Sold> by_sale;
+    std::map<Key<OutSettled>, Sold> at_shops;
     for (const SoldLine& line : ledger.sold) {
         if (!period.contains(line.day)) continue;
         if (const FairLine* fact = shop.find(Key<FairLine>{line.fact.key}); line.fact.kind == kKindOf<FairLine> && fact)
             count(at_fairs[fact->head], line);
         if (const SaleLine* fact = shop.find(Key<SaleLine>{line.fact.key}); line.fact.kind == kKindOf<SaleLine> && fact)
             count(by_sale[fact->head], line);
+        if (line.fact.kind == kKindOf<OutSettled>) count(at_shops[Key<OutSettled>{line.fact.key}], line);
     }
     std::vector<Taking> all;
     const auto add = [&](Taking taking, const Sold& sold) {
@@ -59,7 +61,8 @@ std::vector<Taking> takings(const Shop& shop, const Ledger& ledger, Period perio
         taking.fact = ref(fair);
         taking.day = fair.date;
         taking.at = fair.cash_in_tin ? TakenAt::fair_cash : TakenAt::fair_not_counted;
-        taking.cash = fair.cash_in_tin ? cash_takings(fair) : sold.by_price;
+        taking.let_off = let_off(shop, fair, sold.by_price, sold.bars);
+        taking.cash = fair.cash_in_tin ? cash_takings(fair) : sold.by_price - taking.let_off;
         taking.card = fair.cash_in_tin ? card_takings(fair) : Money{};
         taking.gross = taking.cash + taking.card;
         taking.fees = fees_of(shop, fair, sold.bars);
@@ -72,9 +75,29 @@ std::vector<Taking> takings(const Shop& shop, const Ledger& ledger, Period perio
         taking.fact = ref(sale);
         taking.day = sale.date;
         taking.at = taken_at(sale.channel);
-        taking.gross = sold.by_price;
-        taking.fees = fees_of(shop, sale, sold.by_price, sold.bars);
+        taking.postage = sale.postage_paid.value_or(Money{});
+        taking.gross = sold.by_price + taking.postage;
+        taking.fees = fees_of(shop, sale, taking.gross, sold.bars);
         add(taking, sold);
+    }
+    for (const auto& [key, sold] : at_shops) {
+        const OutSettled& settled = *shop.find(key);
+        Taking taking;
+        taking.fact = ref(settled);
+        taking.day = settled.date;
+        taking.at = TakenAt::at_shop;
+        taking.gross = sold.by_price;
+        if (const OutAtShop* out = shop.find(settled.out)) taking.fees = fees_of(*out, sold.bars);
+        add(taking, sold);
+    }
+    for (const ReturnedLine& line : ledger.returned) {
+        if (!period.contains(line.day)) continue;
+        Taking taking;
+        taking.fact = line.fact;
+        taking.day = line.day;
+        taking.at = TakenAt::refunded;
+        taking.gross = -line.refund;
+        add(taking, {-line.bars, -line.refund});
     }
     std::ranges::stable_sort(all, {}, &Taking::day);
     return all;

@@ -7,17 +7,30 @@
 
 namespace dyestead {
 
-enum class TakenAt : std::uint8_t { fair_cash, fair_card, fair_not_counted, cash, card, online, wholesale, other };
+enum class TakenAt : std::uint8_t {
+    fair_cash,
+    fair_card,
+    fair_not_counted,
+    cash,
+    card,
+    online,
+    wholesale,
+    at_shop,   // bars that were out at a shop, at what its customers paid
+    refunded,  // to customers who brought bars back: below nought
+    other,
+};
 inline constexpr std::size_t kTakenAt = static_cast<std::size_t>(TakenAt::other) + 1;
 
-// One fair or sale.
+// One fair, sale, settling with a shop or return.
 struct Taking {
     FactRef fact;
     Day day{};
     std::int64_t bars = 0;  // thousandths
     Money by_price;         // bars times what was asked for each
+    Money let_off;          // at a fair: reductions and bundles
+    Money postage;          // that the buyer paid beside the bars
     // What came in. At a fair whose tin was counted: what was in it and the card takings; elsewhere the
-    // bars at their prices.
+    // bars at their prices, less what was let off, with postage.
     Money cash;   // at a fair
     Money card;   // at a fair
     Money gross;  // all of it
@@ -26,6 +39,8 @@ struct Taking {
     TakenAt at{};  // of a fair: fair_not_counted or fair_cash, whose card takings stand in `card`
 
     Money net() const { return gross - tax; }
+    // What should have come in.
+    Money asked() const { return by_price - let_off + postage; }
 };
 
 // In order of the day.

@@ -20,6 +20,7 @@ Term term_of(Boundary boundary) {
         case Boundary::dye_avoidable:
         case Boundary::dye_sunk:
         case Boundary::shortfall:
+        case Boundary::office:
         case Boundary::other: return Term::period;
     }
     return Term::period;
@@ -33,6 +34,7 @@ Term term_of(const Shop& shop, const Ledger& ledger, Account account, Day day) {
         case AccountKind::planting:
         case AccountKind::vat:
         case AccountKind::batch: return Term::in_progress;
+        case AccountKind::out: return Term::stock;
     }
     return Term::in_progress;
 }

@@ -68,8 +68,9 @@ std::vector<TieOut> tie_outs(const Shop& shop, const Ledger& ledger, Period peri
     all.push_back({Tie::hours, logged, labour(entered.hands_on, entered.labour)});
     all.push_back({Tie::money_goods, materials(paid(flow, PaidFor::goods) + paid(flow, PaidFor::carriage)),
                    came_in(ledger, Boundary::delivered, period)});
-    Money bills = paid(flow, PaidFor::stalls) + paid(flow, PaidFor::travel) + paid(flow, PaidFor::postage) +
-                  paid(flow, PaidFor::payment_fees);
+    // A stall's fee stands with the day of the fair, whenever it was paid.
+    Money bills =
+        year.stalls + paid(flow, PaidFor::travel) + paid(flow, PaidFor::postage) + paid(flow, PaidFor::payment_fees);
     for (const PaidOut& each : shop.all<PaidOut>())
         if (each.dye_only != DyeOnly::no && period.contains(each.date)) bills += each.amount;
     all.push_back({Tie::money_bills, overhead(bills), came_in(ledger, Boundary::bills, period)});

@@ -154,7 +154,7 @@ private:
     Composition found_;
 };
 
-// What accrued over the period, by the setting it accrued from.
+// What accrued over the period, by the setting or tool it accrued from.
 void add_accrued(const Shop& shop, Period period, std::vector<Leaf>& leaves) {
     std::vector<const Overhead*> settings;
     for (const Overhead& each : shop.all<Overhead>()) settings.push_back(&each);
@@ -167,7 +167,13 @@ void add_accrued(const Shop& shop, Period period, std::vector<Leaf>& leaves) {
         const Day last = std::min(next - Days{1}, period.last);
         if (last < first) continue;
         Leaf leaf{ref(*settings[i]), Boundary::overhead, {}};
-        leaf.cost.overhead = overhead_accrued(shop, last) - overhead_accrued(shop, first - Days{1});
+        leaf.cost.overhead = running_costs_accrued(shop, last) - running_costs_accrued(shop, first - Days{1});
+        if (!leaf.cost.is_zero()) leaves.push_back(leaf);
+    }
+    for (const Equipment& tool : shop.all<Equipment>()) {
+        const bool dye = tool.dye_only != DyeOnly::no;
+        Leaf leaf{ref(tool), dye ? Boundary::dye_sunk : Boundary::overhead, {}};
+        leaf.cost.overhead = wear_accrued(tool, period.last) - wear_accrued(tool, period.before());
         if (!leaf.cost.is_zero()) leaves.push_back(leaf);
     }
 }

@@ -40,14 +40,8 @@ bool pays(Money per_hour, Minutes time) {
 Bookkeeper::Bookkeeper(const Shop& shop, const Stock& stock, Day as_of)
     : shop_{shop}, stock_{stock}, short_(stock.draws.size()), last_(shop.all<Material>().size()) {
     ledger_.as_of = as_of;
-    AccountPlan& plan = ledger_.accounts;
-    const auto count = [](const auto& list) { return static_cast<Account>(list.size()); };
-    plan.lots = kBoundaries;
-    plan.plantings = plan.lots + count(shop.all<Lot>());
-    plan.vats = plan.plantings + count(shop.all<Planting>());
-    plan.batches = plan.vats + count(shop.all<Vat>());
-    plan.end = plan.batches + count(shop.all<Batch>());
-    ledger_.balances.resize(plan.end);
+    ledger_.accounts = account_plan(shop);
+    ledger_.balances.resize(ledger_.accounts.end);
     ledger_.lots.resize(shop.all<Lot>().size());
     ledger_.findings = stock.findings;
     ledger_.movements.reserve(stock.lines.size() * 2);

@@ -5,6 +5,7 @@
 // One file per stage of the work (value_garden.cpp ...) says which movements a fact makes.
 #pragma once
 
+#include <map>
 #include <optional>
 #include <span>
 
@@ -37,6 +38,7 @@ public:
     Account planting(std::uint32_t index) const { return ledger_.accounts.plantings + index; }
     Account vat(std::uint32_t index) const { return ledger_.accounts.vats + index; }
     Account batch(std::uint32_t index) const { return ledger_.accounts.batches + index; }
+    Account out(std::uint32_t index) const { return ledger_.accounts.outs + index; }
     const Cost& balance(Account account) const { return ledger_.balances[account]; }
 
     std::uint32_t source(FactRef fact, std::uint32_t material = 0, bool named = false);
@@ -103,6 +105,7 @@ public:
     void post(const Tending& fact);
     void post(const Harvest& fact);
     void end(std::uint32_t planting, FactRef fact, bool assumed);
+    bool is_open(std::uint32_t planting) const { return !beds_[planting].ended; }
     // Shares a dye-only bill over the beds in hand, by area. False where there are none.
     bool share_bill(const PaidOut& bill, Money amount);
 
@@ -125,6 +128,7 @@ public:
     explicit VatBook(Bookkeeper& books);
     void post(const Vat& fact);
     void post(const Drying& fact);
+    bool is_open(std::uint32_t vat) const { return !pots_[vat].dried; }
     bool share_bill(const PaidOut& bill, Money amount);
 
 private:
@@ -147,12 +151,16 @@ public:
     void post(const Batch& fact);
     void post(const Cut& fact);
     void post(const Wrapping& fact);
+    bool is_open(std::uint32_t batch) const { return !loaves_[batch].cut; }
+    std::optional<Key<Lot>> cut_into(std::uint32_t batch) const { return loaves_[batch].lot; }
 
 private:
     struct Loaf {
         bool poured = false;
         bool cut = false;
+        std::optional<Key<Lot>> lot{};  // of the first cut
     };
+    void pour_off(const Batch& fact, Account to);
     Bookkeeper& books_;
     std::vector<Loaf> loaves_;
     LinesOf<BatchTime> times_;
@@ -163,8 +171,22 @@ public:
     explicit StallBook(Bookkeeper& books);
     void post(const Fair& fact);
     void post(const Sale& fact);
+    void post(const OutAtShop& fact);
+    void post(const OutSettled& fact);
+    void post(const Returned& fact);
 
 private:
+    // Bars of a lot that went out or were sold, at the cost at which they left it.
+    struct Piece {
+        std::uint32_t lot = kNoLot;
+        std::int64_t quantity = 0;
+        Cost cost{};
+        Cost take(std::int64_t taken);
+    };
+    // Takes a line to an account; gives what went, lot by lot.
+    std::vector<Piece> take(const StockLine& line, Account to);
+    void sold(const Piece& piece);
+    void come_back(Account from, const StockLine& line, const Draw& draw, const Cost& cost);
     // Sells the event's line of a fact; gives the bars, in thousandths.
     std::int64_t sell(FactRef fact, std::optional<Money> price);
 
@@ -172,6 +194,8 @@ private:
     LinesOf<FairLine> taken_;
     LinesOf<FairTime> times_;
     LinesOf<SaleLine> sold_;
+    std::vector<std::vector<Piece>> out_;     // one for each OutAtShop
+    std::map<std::uint32_t, Piece> sold_of_;  // by lot, less what was returned
 };
 
 class CupboardBook {

@@ -12,7 +12,22 @@ void BenchBook::post(const Batch& fact) {
     const std::uint32_t place = *books_.place(fact.key);
     loaves_[place].poured = true;
     books_.take_all(books_.batch(place));
+    if (fact.split_from) pour_off(fact, books_.batch(place));
     for (const BatchTime* line : times_(fact.key)) books_.work(line->who, line->time, books_.batch(place), ref(*line));
+}
+
+// The share of all that the other batch took goes along, part by part.
+void BenchBook::pour_off(const Batch& fact, Account to) {
+    const auto from = books_.place(*fact.split_from);
+    const bool poured = from && loaves_[*from].poured && books_.batch(*from) != to;
+    const std::string code = from ? books_.shop().all<Batch>()[*from].code : std::string{};
+    if (!poured) return books_.find(FindingCode::split_before_pouring, ref(fact), {code});
+    if (loaves_[*from].cut) return books_.find(FindingCode::split_after_cut, ref(fact), {code});
+    if (!fact.split_share || fact.split_share->top <= 0)
+        return books_.find(FindingCode::split_without_share, ref(fact), {code});
+    const Ratio share = as_share(*fact.split_share);
+    const Account other = books_.batch(*from);
+    books_.move(other, to, books_.source(ref(fact)), 0, share_of(books_.balance(other), share.top, share.bottom));
 }
 
 // Of n bars cut j are rejected and p n of that is usual. A good bar carries cost / (n - usual); what
@@ -31,6 +46,7 @@ void BenchBook::post(const Cut& fact) {
     if (!loaf.poured) books_.find(FindingCode::cut_before_pouring, ref(fact), {code});
     if (loaf.cut) books_.find(FindingCode::batch_cut_twice, ref(fact), {code});
     loaf.cut = true;
+    if (!loaf.lot) loaf.lot = fact.lot;
     books_.work(fact.who, fact.time, batch, ref(fact));
 
     const std::int64_t cut = std::int64_t{std::max(fact.bars, 0)} * 1'000;
@@ -53,11 +69,12 @@ void BenchBook::post(const Cut& fact) {
 
     const Overhead* overhead = overhead_in_force(books_.shop(), books_.day());
     if (overhead == nullptr || overhead->normal_bars <= 0) return;
+    const Money per_year = overhead->per_year + wear_per_year(books_.shop(), books_.day());
     const Wide absorbed =
-        static_cast<Wide>(overhead->per_year.in_millionths()) * good / (std::int64_t{overhead->normal_bars} * 1'000);
+        static_cast<Wide>(per_year.in_millionths()) * good / (std::int64_t{overhead->normal_bars} * 1'000);
     if (absorbed > kLargestStatedMoney.in_millionths()) return books_.find(FindingCode::too_large, ref(fact));
     Cost cost;
-    cost.overhead = Rate{overhead->per_year, Quantity::pieces(overhead->normal_bars)} * Quantity{Kind::count, good};
+    cost.overhead = Rate{per_year, Quantity::pieces(overhead->normal_bars)} * Quantity{Kind::count, good};
     books_.enter(Boundary::overhead, books_.lot(line->lot), ref(fact), cost);
 }
 

@@ -35,6 +35,7 @@ public:
                 case StockKind::pigment: result.items.push_back(material(item)); break;
                 case StockKind::bars_ready:
                 case StockKind::bars_in_cure: result.items.push_back(bars(item)); break;
+                case StockKind::bars_out: result.items.push_back(bars_out(item)); break;
                 case StockKind::seed:
                 case StockKind::harvest:
                 case StockKind::plantings:
@@ -65,6 +66,17 @@ private:
             return valued;
         }
         fill(valued, lot, item.quantity, *price);
+        return valued;
+    }
+
+    // At a shop: what is asked there, less the tax in it and what the shop keeps.
+    Valued bars_out(const StockItem& item) const {
+        Valued valued = start(item, WorthBy::fetches);
+        const OutAtShop& out = shop_.all<OutAtShop>()[ledger_.accounts.index(item.account)];
+        const Money net = out.price - tax_inside(out.price, sales_tax_in_force(shop_, day_));
+        valued.net_price = Rate{net, Quantity::pieces(1)} * Quantity{Kind::count, item.quantity};
+        valued.fees = fees_of(out, item.quantity).total();
+        valued.worth = std::max(Money{}, valued.net_price - valued.fees);
         return valued;
     }
 

@@ -141,6 +141,71 @@ Words words(FindingCode code) {
                             "and the date."),
                     message("{count} times more bars of {first} were wrapped than were there, first on {day} "
                             "({fact}): check the numbers and the dates.")};
+        case FindingCode::split_before_pouring:
+            return {"split-before-pouring",
+                    message("{fact} is poured off from {first} on {day}, before that batch was poured: check the two "
+                            "dates."),
+                    message("{count} batches are poured off from {first} before it was poured, first {fact} on "
+                            "{day}: check the dates.")};
+        case FindingCode::split_after_cut:
+            return {"split-after-cut",
+                    message("{fact} is poured off from {first} on {day}, after that batch was cut: check the two "
+                            "dates."),
+                    message("{count} batches are poured off from {first} after it was cut, first {fact} on {day}: "
+                            "check the dates.")};
+        case FindingCode::split_without_share:
+            return {"split-without-share",
+                    message("{fact} is poured off from {first}, but not how much of it: enter the share."),
+                    message("{count} batches are poured off from {first}, but not how much of it, first {fact}: enter "
+                            "the shares.")};
+        case FindingCode::settled_before_out:
+            return {"settled-before-out",
+                    message("{fact} settles bars on {day} that had not gone out to a shop by then: check the two "
+                            "dates."),
+                    message("{count} records settle bars that had not gone out to a shop by then, first {fact} on "
+                            "{day}: check the dates.")};
+        case FindingCode::settled_more_than_out:
+            return {"settled-more-than-out",
+                    message("More bars of {first} are settled on {day} than were out at the shop ({fact}): count "
+                            "again."),
+                    message("{count} times more bars of {first} are settled than were out at the shop, first on {day} "
+                            "({fact}): count again.")};
+        case FindingCode::returned_more_than_sold:
+            return {"returned-more-than-sold",
+                    message("More bars of {first} came back on {day} than were ever sold of it ({fact}): check the "
+                            "lot and the number."),
+                    message("{count} times more bars of {first} came back than were ever sold of it, first on {day} "
+                            "({fact}): check the lots and the numbers.")};
+        case FindingCode::sold_while_held:
+            return {"sold-while-held",
+                    message("Bars of {first} went out on {day} while they were held ({fact}): get them back, or "
+                            "release the lot and say why."),
+                    message("{count} times bars of {first} went out while they were held, first on {day} ({fact}): "
+                            "get them back, or release the lot and say why.")};
+        case FindingCode::sitting_before_its_work:
+            return {"sitting-before-its-work",
+                    message("The time at {fact} on {day} is for something that is not on record by then, so it was "
+                            "shared over the rest: check the two dates."),
+                    message("{count} times the time of a sitting is for something that is not on record by then, "
+                            "first at {fact} on {day}: check the dates.")};
+        case FindingCode::sitting_at_nothing:
+            return {"sitting-at-nothing",
+                    message("The time of {fact} on {day} is for nothing in particular, so it stands with the office: "
+                            "say what was worked at."),
+                    message("The time of {count} sittings is for nothing in particular, so it stands with the office, "
+                            "first {fact} on {day}: say what was worked at.")};
+        case FindingCode::sat_at_when_gone:
+            return {"sat-at-when-gone",
+                    message("The time at {fact} on {day} came when nothing of {first} was left, so it is in no lot: "
+                            "check the date."),
+                    message("{count} times the time of a sitting came when nothing of {first} was left, first at "
+                            "{fact} on {day}: check the dates.")};
+        case FindingCode::equipment_without_years:
+            return {"equipment-without-years",
+                    message("No years are on record over which {fact} wears out, so one is taken: enter how long it "
+                            "will last."),
+                    message("No years are on record over which {count} tools wear out, so one is taken, first for "
+                            "{fact}: enter how long they will last.")};
         case FindingCode::pay_unknown:
             return {"pay-unknown",
                     message("Time of {first} counts as free on {day} ({fact}), for no hour's worth is on record by "

@@ -6,7 +6,7 @@
 #include <cmath>
 #include <string_view>
 
-#include "domain/decisions/lye.h"
+#include "domain/ledger/lye.h"
 #include "tests/support/shop_builder.h"
 
 using namespace dyestead;

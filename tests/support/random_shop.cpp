@@ -1,5 +1,6 @@
 #include "tests/support/random_shop.h"
 
+#include "tests/support/random_selling.h"
 #include "tests/support/shop_builder.h"
 
 namespace dyestead::test {
@@ -172,7 +173,7 @@ public:
                 fact.per_hour = Money::millionths(act.a * 33'333LL);
                 break;
             }
-            default: break;
+            default: selling_act(builder_, {bar_, recipe_, own_, paid_}, act, day); break;
         }
     }
 

@@ -18,7 +18,7 @@ struct Act {
 };
 
 inline constexpr Day kFirstDay = day_of(2025, 3, 1);
-inline constexpr int kActs = 17;   // kinds of act
+inline constexpr int kActs = 26;   // kinds of act
 inline constexpr int kDays = 400;  // over which they are spread
 
 Shop random_shop(const std::vector<Act>& acts);

@@ -58,6 +58,8 @@ Minutes minutes_logged(const Shop& shop) {
     for (const auto& fact : shop.all<Wrapping>()) add(fact.who, fact.time);
     for (const auto& fact : shop.all<FairTime>()) add(fact.who, fact.time);
     for (const auto& fact : shop.all<Sale>()) add(fact.who, fact.time);
+    for (const auto& fact : shop.all<Sitting>()) add(fact.who, fact.time);
+    for (const auto& fact : shop.all<Work>()) add(fact.who, fact.time);
     return sum;
 }
 

@@ -1,4 +1,4 @@
-#include "domain/decisions/lye.h"
+#include "domain/ledger/lye.h"
 
 #include <doctest/doctest.h>
 

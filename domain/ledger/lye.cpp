@@ -1,0 +1,251 @@
+#include "domain/ledger/lye.h"
+
+#include <algorithm>
+
+#include "domain/facts/material_amount.h"
+#include "domain/facts/recipe_amounts.h"
+
+namespace dyestead {
+namespace {
+
+Wide product(Wide a, Wide b) {
+    Wide result = 0;
+    if (__builtin_mul_overflow(a, b, &result)) throw Overflow{};
+    return result;
+}
+
+// Both >= 0, not both 0.
+Wide greatest_common_divisor(Wide a, Wide b) {
+    while (b != 0) {
+        const Wide rest = a % b;
+        a = b;
+        b = rest;
+    }
+    return a;
+}
+
+// A number >= 0 in lowest terms, so that saponification values of any denominators add up exactly.
+struct Fraction {
+    Wide top = 0;
+    Wide bottom = 1;
+};
+
+Fraction lowest(Wide top, Wide bottom) {
+    const Wide divisor = greatest_common_divisor(top, bottom);
+    return {top / divisor, bottom / divisor};
+}
+
+Fraction operator*(Fraction a, Fraction b) {
+    const Fraction left = lowest(a.top, b.bottom);
+    const Fraction right = lowest(b.top, a.bottom);
+    return {product(left.top, right.top), product(left.bottom, right.bottom)};
+}
+
+Fraction operator+(Fraction a, Fraction b) {
+    const Wide shared = greatest_common_divisor(a.bottom, b.bottom);
+    Wide top = 0;
+    if (__builtin_add_overflow(product(a.top, b.bottom / shared), product(b.top, a.bottom / shared), &top))
+        throw Overflow{};
+    return lowest(top, product(a.bottom / shared, b.bottom));
+}
+
+Fraction fraction(Ratio ratio) {
+    return lowest(ratio.top, ratio.bottom);
+}
+
+Quantity milligrams(Fraction mass) {
+    return Quantity::milligrams(scaled(mass.top, 1, mass.bottom));
+}
+
+// The mass of an amount, whatever the material is held in.
+std::optional<Quantity> mass_of(const Material& material, const Amount& amount) {
+    if (amount.quantity.kind() == Kind::mass) return amount.quantity;
+    const auto held = as_held(material, amount);
+    if (!held || held->kind() == Kind::mass) return held;
+    if (held->kind() != Kind::volume || !material.density || material.density->is_zero()) return std::nullopt;
+    return Quantity{Kind::mass, times(held->in_base(), *material.density)};
+}
+
+void add_once(std::vector<Key<Material>>& keys, Key<Material> key) {
+    if (std::ranges::find(keys, key) == keys.end()) keys.push_back(key);
+}
+
+constexpr Fraction kWhole{1, 1};
+// What one gram of potassium hydroxide is worth in grams of sodium hydroxide.
+Fraction sodium_for_potassium() {
+    return lowest(kMolarMassOfSodiumHydroxide, kMolarMassOfPotassiumHydroxide);
+}
+
+Fraction inverse(Fraction fraction) {
+    return {fraction.bottom, fraction.top};
+}
+
+// Hydroxide in one gram as sold.
+Fraction purity(const Material* lye) {
+    const bool said = lye != nullptr && lye->purity && lye->purity->top > 0;
+    return said ? fraction(as_share(*lye->purity)) : kWhole;
+}
+
+Alkali alkali_of(const Material& lye) {
+    return lye.alkali.value_or(Alkali::sodium);
+}
+
+// What oils come to: their mass, the lye that turns all of them to soap, and what is not known.
+struct Oils {
+    LyeNeed need;
+    Fraction mass;
+    Fraction all_lye;  // milligrams of NaOH at no superfat
+
+    void add(const Material& oil, const Amount& amount, Fraction share = kWhole) {
+        const auto whole = mass_of(oil, amount);
+        if (!whole) add_once(need.without_mass, oil.key);
+        if (!oil.saponification) add_once(need.without_saponification, oil.key);
+        if (!whole) return;
+        mass = mass + lowest(whole->in_base(), 1) * share;
+        if (!oil.saponification) return;
+        const Fraction grams = lowest(whole->in_base(), 1'000) * share;
+        all_lye = all_lye + grams * fraction(*oil.saponification) * sodium_for_potassium();
+    }
+    bool known() const { return need.without_mass.empty() && need.without_saponification.empty(); }
+};
+
+bool is_oil(const Material* material) {
+    return material != nullptr && material->purpose == Purpose::oil;
+}
+
+// The shop's lye of a kind: the one a batch last used, else the first on record.
+const Material* lye_at_hand(const Shop& shop, Alkali alkali) {
+    const Material* found = nullptr;
+    std::optional<Day> used;
+    const auto of_kind = [&](const Material* material) {
+        return material != nullptr && material->purpose == Purpose::lye && alkali_of(*material) == alkali;
+    };
+    for (const Material& each : shop.all<Material>())
+        if (found == nullptr && of_kind(&each)) found = &each;
+    for (const BatchUse& use : shop.all<BatchUse>()) {
+        const Material* material = shop.find(use.material);
+        const Batch* batch = shop.find(use.head);
+        if (batch == nullptr || !of_kind(material) || (used && *used > batch->date)) continue;
+        found = material;
+        used = batch->date;
+    }
+    return found;
+}
+
+LyeNeed at(Oils oils, const Material* sodium, const Material* potassium_lye, const Recipe& recipe) {
+    const bool oils_known = oils.known();
+    LyeNeed need = std::move(oils.need);
+    need.oils = milligrams(oils.mass);
+    const auto caution = [&](LyeCaution code) { need.cautions.push_back(code); };
+    caution(LyeCaution::a_check_only);
+    const Ratio superfat = recipe.superfat;
+    const Ratio concentration = recipe.lye_concentration;
+    const Ratio potassium = as_share(recipe.potassium_share.value_or(Ratio{}));
+    const bool superfat_possible = superfat >= Ratio{0, 1} && superfat < Ratio{1, 1};
+    const bool concentration_possible = concentration > Ratio{0, 1} && concentration <= Ratio{1, 1};
+    if (!superfat_possible) caution(LyeCaution::superfat_impossible);
+    if (superfat.is_zero()) caution(LyeCaution::no_superfat);
+    if (!concentration_possible) caution(LyeCaution::concentration_impossible);
+    if (concentration_possible && concentration > kStrongestLye && potassium < Ratio{1, 1})
+        caution(LyeCaution::stronger_than_dissolves);
+    if (!superfat_possible || !oils_known) return need;
+
+    const Fraction power = oils.all_lye * fraction({superfat.bottom - superfat.top, superfat.bottom});
+    need.as_sodium = milligrams(power);
+    Fraction lye;
+    const auto weigh = [&](LyePart& part, const Material* from, Fraction pure) {
+        if (pure.top == 0) return;
+        if (from != nullptr) part.from = from->key;
+        const Fraction weighed = pure * inverse(purity(from));
+        part.weighed = milligrams(weighed);
+        lye = lye + weighed;
+    };
+    weigh(need.sodium, sodium, power * fraction({potassium.bottom - potassium.top, potassium.bottom}));
+    weigh(need.potassium, potassium_lye, power * fraction(potassium) * inverse(sodium_for_potassium()));
+    need.lye = milligrams(lye);
+    if (concentration_possible)
+        need.water = milligrams(lye * fraction({concentration.bottom - concentration.top, concentration.top}));
+    return need;
+}
+
+// What went into a batch, with the share of what it was poured off from.
+struct Weighed {
+    Oils oils;
+    Fraction lye;    // milligrams
+    Fraction power;  // likewise, as pure sodium hydroxide
+    std::vector<Key<Material>> lye_without_mass;
+
+    void add(const Shop& shop, const LinesOf<BatchUse>& uses, const Batch& batch, Fraction share, int depth = 0) {
+        for (const BatchUse* use : uses(batch.key)) {
+            const Material* material = shop.find(use->material);
+            if (is_oil(material)) oils.add(*material, use->amount, share);
+            if (material != nullptr && material->purpose == Purpose::lye) add_lye(*material, use->amount, share);
+        }
+        constexpr int kDeepest = 4;  // poured off from what was poured off ...; ends a ring as well
+        if (!batch.split_from || !batch.split_share || batch.split_share->top <= 0 || depth == kDeepest) return;
+        const Batch* other = shop.find(*batch.split_from);
+        if (other != nullptr && other->date <= batch.date)
+            add(shop, uses, *other, share * fraction(as_share(*batch.split_share)), depth + 1);
+    }
+
+private:
+    void add_lye(const Material& material, const Amount& amount, Fraction share) {
+        const auto mass = mass_of(material, amount);
+        if (!mass) return add_once(lye_without_mass, material.key);
+        const Fraction weighed = lowest(mass->in_base(), 1) * share;
+        const Fraction pure = weighed * purity(&material);
+        lye = lye + weighed;
+        power = power + (alkali_of(material) == Alkali::potassium ? pure * sodium_for_potassium() : pure);
+    }
+};
+
+}  // namespace
+
+LyeNeed lye_need(const Shop& shop, const Recipe& recipe) {
+    Oils oils;
+    for (const auto& part : shop.all<RecipePart>()) {
+        if (part.head != recipe.key) continue;
+        const Material* material = shop.find(part.material);
+        if (!is_oil(material)) continue;
+        if (const auto amount = part_amount(recipe, part))
+            oils.add(*material, *amount);
+        else
+            add_once(oils.need.without_mass, material->key);
+    }
+    return at(std::move(oils), lye_at_hand(shop, Alkali::sodium), lye_at_hand(shop, Alkali::potassium), recipe);
+}
+
+LyeCheck lye_check(const Shop& shop, const Batch& batch) {
+    return LyeChecks{shop}.of(batch);
+}
+
+LyeChecks::LyeChecks(const Shop& shop)
+    : shop_{shop},
+      uses_{shop},
+      sodium_{lye_at_hand(shop, Alkali::sodium)},
+      potassium_{lye_at_hand(shop, Alkali::potassium)} {}
+
+LyeCheck LyeChecks::of(const Batch& batch) const {
+    Weighed went_in;
+    went_in.add(shop_, uses_, batch, kWhole);
+    LyeCheck check;
+    if (went_in.lye_without_mass.empty()) {
+        check.weighed = milligrams(went_in.lye);
+        check.as_sodium = milligrams(went_in.power);
+    }
+    const Recipe* recipe = shop_.find(batch.recipe);
+    if (recipe == nullptr) return check;
+    const bool none_left = went_in.oils.known() && check.as_sodium && !check.as_sodium->is_zero() &&
+                           *check.as_sodium >= milligrams(went_in.oils.all_lye);
+    check.called_for = at(std::move(went_in.oils), sodium_, potassium_, *recipe);
+    auto& cautions = check.called_for.cautions;
+    if (none_left && std::ranges::find(cautions, LyeCaution::no_superfat) == cautions.end())
+        cautions.push_back(LyeCaution::no_superfat);
+    const std::int64_t called = check.called_for.as_sodium.in_base();
+    if (check.as_sodium && check.called_for.lye && called != 0)
+        check.difference = Ratio{check.as_sodium->in_base() - called, called};
+    for (const Key<Material> key : went_in.lye_without_mass) add_once(check.called_for.without_mass, key);
+    return check;
+}
+
+}  // namespace dyestead
