@@ -3,9 +3,9 @@
 #include <algorithm>
 #include <optional>
 
-#include "domain/decisions/lye.h"
 #include "domain/facts/material_amount.h"
 #include "domain/facts/recipe_amounts.h"
+#include "domain/ledger/lye.h"
 
 namespace dyestead {
 namespace {
@@ -26,10 +26,13 @@ public:
     void lye_and_water() {
         const LyeNeed need = lye_need(shop_, *result_.recipe);
         if (!need.lye || !need.water) return unsaid(Unsaid::lye);
-        const Material* lye = used_last(Purpose::lye);
+        for (const LyePart* part : {&need.sodium, &need.potassium}) {
+            if (part->weighed.is_zero()) continue;
+            if (!part->from) unsaid(Unsaid::no_lye);
+            if (part->from) add(*part->from, Amount{part->weighed, Unit::g, Mark::measured}, loaves_);
+        }
         const Material* water = used_last(Purpose::water);
-        if (lye == nullptr || water == nullptr) unsaid(Unsaid::no_lye);
-        if (lye != nullptr) add(lye->key, Amount{*need.lye, Unit::g, Mark::measured}, loaves_);
+        if (water == nullptr) unsaid(Unsaid::no_lye);
         if (water != nullptr) add(water->key, by_weight(*water, *need.water), loaves_);
     }
 
