@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <optional>
 
-#include "domain/decisions/lye.h"
+#include "domain/ledger/lye.h"
 #include "domain/facts/material_amount.h"
 #include "domain/facts/recipe_amounts.h"
 
