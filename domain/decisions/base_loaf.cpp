@@ -1,6 +1,7 @@
 #include "domain/decisions/base_loaf.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
 #include <tuple>
 
@@ -31,9 +32,10 @@ bool is_for_colour(const Records& records, const Movement& movement) {
     return time != nullptr && time->task == BenchTask::colour;
 }
 
-bool is_overhead_or_wrapping(const Records& records, const Movement& movement) {
-    return movement.from == account(Boundary::overhead) || records.from<Wrapping>(movement) != nullptr ||
-           records.from<WrappingUse>(movement) != nullptr;
+bool comes_after_the_cut(const Records& records, const Movement& movement) {
+    // Time of a sitting, too, goes to the bars when their batch was cut by then.
+    return movement.from == account(Boundary::overhead) || records.from<SittingAt>(movement) != nullptr ||
+           records.from<Wrapping>(movement) != nullptr || records.from<WrappingUse>(movement) != nullptr;
 }
 
 struct BarsPoured {
@@ -77,15 +79,26 @@ BaseLoaf base_loaf(const Records& records, const Recipe& recipe, Window days) {
         base.loaves += batch.loaves;
         base.good_bars += good_bars(*cut);
     }
+    // Of each batch, of any recipe: what it took without colour, less what was poured off into another.
+    std::map<Key<Batch>, Cost> without_colour;
     for (const Movement& movement : records.ledger.movements) {
         if (records.kind(movement.to) == AccountKind::batch) {
-            if (batches.contains(records.batch(movement.to).key) && !is_for_colour(records, movement))
-                base.cost += movement.cost;
+            Cost& into = without_colour[records.batch(movement.to).key];
+            if (records.kind(movement.from) == AccountKind::batch) {
+                const Ratio share = as_share(records.batch(movement.to).split_share.value_or(Ratio{}));
+                Cost& from = without_colour[records.batch(movement.from).key];
+                const Cost poured_off = share_of(from, share.top, share.bottom);
+                from -= poured_off;
+                into += poured_off;
+            } else if (!is_for_colour(records, movement)) {
+                into += movement.cost;
+            }
         } else if (records.kind(movement.to) == AccountKind::lot) {
-            if (lots.contains(records.lot(movement.to).key) && is_overhead_or_wrapping(records, movement))
+            if (lots.contains(records.lot(movement.to).key) && comes_after_the_cut(records, movement))
                 base.cost += movement.cost;
         }
     }
+    for (const Key<Batch> batch : batches) base.cost += without_colour[batch];
     for (const Wrapping& wrapping : records.shop.all<Wrapping>())
         if (wrapping.date <= records.ledger.as_of && lots.contains(wrapping.lot)) base.wrapped_bars += wrapping.bars;
     return base;

@@ -1,7 +1,8 @@
 // base_loaf.h - what does a bar of a recipe cost before it is coloured?
 //
 // All batches of the recipe poured in the window and cut since, whatever their colour, with
-// colourants and the time they took left out. Over good bars: what was rejected is in the cost.
+// colourants and the time they took left out. A batch poured off from another has its share of what that
+// took without colour; loaves count as stated. Over good bars: what was rejected is in the cost.
 #pragma once
 
 #include "domain/decisions/records.h"

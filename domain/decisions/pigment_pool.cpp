@@ -58,6 +58,8 @@ public:
                 out_of_vat(movement);
             else if (movement.to == account(Boundary::lost) && records_.kind(movement.from) == AccountKind::lot)
                 powder_lost(movement);
+            else if (records_.kind(movement.to) == AccountKind::lot && records_.from<SittingAt>(movement) != nullptr)
+                sat_at_powder(movement);
         }
         share_plates();
         std::vector<FinishedVat> result;
@@ -74,6 +76,7 @@ private:
         double grams = 0;
         double lost = 0;
         Cost booked;
+        Cost sat;
         std::vector<FinishedVat*> vats;
     };
 
@@ -111,12 +114,23 @@ private:
             plates_[at->second].lost += grams(records_.material(movement), movement.quantity).value_or(0);
     }
 
+    // Time of a sitting at the drying goes to the powder.
+    void sat_at_powder(const Movement& movement) {
+        const auto at = plate_of_lot_.find(&records_.lot(movement.to));
+        if (at != plate_of_lot_.end()) plates_[at->second].sat += movement.cost;
+    }
+
     void share_plates() {
         for (auto& [key, vat] : vats_) plates_[dried_.at(key)].vats.push_back(&vat);
         for (auto& [drying, plate] : plates_) {
             double kg = 0;
             for (const FinishedVat* vat : plate.vats) kg += vat->kg;
+            plate.booked += plate.sat;
+            std::int64_t left = static_cast<std::int64_t>(plate.vats.size());
             for (FinishedVat* vat : plate.vats) {
+                const Cost sat = share_of(plate.sat, 1, left--);
+                plate.sat -= sat;
+                vat->own += sat;
                 const double share = kg > 0 ? vat->kg / kg : 1 / static_cast<double>(plate.vats.size());
                 vat->lot = plate.grams > 0 ? plate.lot : nullptr;
                 vat->shared_plate = plate.vats.size() > 1;
@@ -176,6 +190,8 @@ private:
     const Planting* tended_after_end(const Movement& movement) const {
         if (const auto* harvest = records_.from<Harvest>(movement)) return records_.shop.find(harvest->planting);
         const auto* tending = records_.from<Tending>(movement);
+        if (const auto* sat = records_.from<SittingAt>(movement); sat != nullptr && sat->tending)
+            tending = records_.shop.find(*sat->tending);
         if (const auto* use = records_.from<TendingUse>(movement)) tending = records_.shop.find(use->head);
         return tending == nullptr ? nullptr : records_.shop.find(tending->planting);
     }

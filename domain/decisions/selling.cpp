@@ -1,24 +1,12 @@
 #include "domain/decisions/selling.h"
 
 #include <algorithm>
-#include <map>
 
-#include "domain/ledger/fees.h"
 #include "domain/ledger/in_force.h"
+#include "domain/ledger/takings.h"
 
 namespace dyestead {
 namespace {
-
-struct Sold {
-    std::int64_t bars = 0;  // thousandths
-    Money takings;
-};
-
-Sold& operator+=(Sold& sum, const SoldLine& line) {
-    sum.bars += line.bars;
-    if (line.price) sum.takings += Rate{*line.price, Quantity::pieces(1)} * Quantity{Kind::count, line.bars};
-    return sum;
-}
 
 bool stood(const Records& records, const Fair& fair, Window days) {
     return fair.ended == FairEnded::as_usual && fair.date <= records.ledger.as_of && days.contains(fair.date);
@@ -43,51 +31,33 @@ void fees_from_settings(const Records& records, Selling& result) {
 }  // namespace
 
 Selling selling(const Records& records, Window days) {
-    std::map<Key<Fair>, Sold> at_fairs;
-    std::map<Key<Sale>, Sold> by_sale;
-    for (const SoldLine& line : records.ledger.sold) {
-        if (!days.contains(line.day)) continue;
-        if (line.fact.kind == kKindOf<FairLine>) {
-            const FairLine* fact = records.shop.find(Key<FairLine>{line.fact.key});
-            if (fact != nullptr) at_fairs[fact->head] += line;
-        } else {
-            const SaleLine* fact = records.shop.find(Key<SaleLine>{line.fact.key});
-            if (fact != nullptr) by_sale[fact->head] += line;
-        }
-    }
-
+    // Where a tin was counted, what was in it; else what the bars should have brought. Refunds count
+    // against the takings, and what buyers pay for postage against the postage.
     Fees fees;
-    Sold all;
-    for (const Fair& fair : records.shop.all<Fair>()) {
-        if (!days.contains(fair.date)) continue;
-        const Sold sold = at_fairs[fair.key];
-        fees = fees + fees_of(records.shop, fair, sold.bars);
-        all.bars += sold.bars;
-        // Where the tin was counted, what was in it; else what the bars should have brought.
-        all.takings += fair.cash_in_tin ? cash_takings(fair) + card_takings(fair) : sold.takings;
-    }
-    for (const auto& [key, sold] : by_sale) {
-        const Sale* sale = records.shop.find(key);
-        if (sale == nullptr) continue;
-        fees = fees + fees_of(records.shop, *sale, sold.takings, sold.bars);
-        all.bars += sold.bars;
-        all.takings += sold.takings;
+    Money paid;
+    Money postage;
+    std::int64_t bars = 0;
+    for (const Taking& each : takings(records.shop, records.ledger, {days.first, days.last})) {
+        fees = fees + each.fees;
+        paid += each.gross;
+        postage += each.postage;
+        bars += each.bars;
     }
 
     Selling result;
-    result.bars = static_cast<double>(all.bars) / 1000;
-    result.takings = number(all.takings);
-    if (all.bars <= 0) {
+    result.bars = static_cast<double>(bars) / 1000;
+    result.takings = number(paid - postage);
+    if (bars <= 0) {
         fees_from_settings(records, result);
         return result;
     }
-    if (result.takings > 0) result.fee_share = number(fees.share) / result.takings;
+    if (paid > Money{}) result.fee_share = number(fees.share) / number(paid);
     result.fee_per_bar = number(fees.payments + fees.bags) / result.bars;
 
     Cost spent;
     for (const Movement& movement : records.ledger.movements)
         if (movement.to == account(Boundary::selling) && days.contains(movement.on())) spent += movement.cost;
-    result.cost_per_bar = number(spent.cash() - fees.total()) / result.bars;
+    result.cost_per_bar = number(spent.cash() - fees.total() - postage) / result.bars;
     result.minutes_per_bar = number(spent.hands_on) / result.bars;
     return result;
 }

@@ -9,11 +9,12 @@
 namespace dyestead {
 
 struct Selling {
-    double bars = 0;         // sold
-    double takings = 0;      // as the customers paid
+    double bars = 0;         // sold, less returned
+    double takings = 0;      // as the customers paid for bars, less refunds
     double fee_share = 0;    // f: percentage fees / takings
     double fee_per_bar = 0;  // phi: (fees a payment + bags) / bars sold
-    // Stall fees, travel, postage, paid help; own hours at fairs and packing. Empty: nothing was sold.
+    // Stall fees, travel, postage less what buyers paid of it, paid help; own hours at fairs and packing. Empty:
+    // nothing was sold.
     std::optional<double> cost_per_bar;
     std::optional<double> minutes_per_bar;
 

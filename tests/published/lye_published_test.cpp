@@ -158,3 +158,34 @@ TEST_CASE("no stronger lye than dissolves goes without a caution") {
     CHECK(warned({5'221, 10'000}));
     CHECK_FALSE(warned({1, 3}));
 }
+
+// From the molar masses above, by arithmetic: 190 mg KOH to a gram, 40 % of the power as potassium. A kilogram takes
+// 76 g of KOH, 84.444 g as sold at 90 %, and 114 g * 39.99677 / 56.1053 = 81.269 g of NaOH.
+TEST_CASE("a lye of two alkalis shares the power, and each is weighed by its own molar mass and purity") {
+    ShopBuilder b;
+    const auto loaf = b.recipe(12);
+    b.at(loaf).superfat = {0, 1};
+    b.at(loaf).potassium_share = Ratio{40, 100};
+    const auto oil = b.oil("oil", {190, 1});
+    auto& part = b.add<RecipePart>(loaf);
+    part.material = oil;
+    part.amount = grams(1'000);
+    const auto soda = b.material("soda", Purpose::lye);
+    const auto potash = b.material("potash", Purpose::lye);
+    b.at(potash).alkali = Alkali::potassium;
+    b.at(potash).purity = Ratio{90, 100};
+    const auto need = lye_need(b.shop(), b.at(loaf));
+    CHECK(need.sodium.weighed == Quantity::milligrams(81'269));
+    CHECK(need.potassium.weighed == Quantity::milligrams(84'444));
+    CHECK(need.potassium.from == potash);
+    REQUIRE(need.lye);
+    CHECK(*need.lye == Quantity::milligrams(81'269 + 84'444 + 1));  // 165.713626 g, rounded once
+
+    const auto batch = b.batch(day_of(2026, 3, 1), loaf, b.made("bar", MaterialKind::bar));
+    b.uses<BatchUse>(batch, oil, grams(1'000));
+    b.uses<BatchUse>(batch, soda, {Quantity::milligrams(81'269), Unit::g, Mark::measured});
+    b.uses<BatchUse>(batch, potash, {Quantity::milligrams(84'444), Unit::g, Mark::measured});
+    const auto check = lye_check(b.shop(), b.at(batch));
+    REQUIRE(check.difference);
+    CHECK(std::abs(check.difference->top) <= 1);  // a milligram
+}
