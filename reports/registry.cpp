@@ -3,11 +3,17 @@
 #include <algorithm>
 #include <array>
 
+#include "domain/text/amounts.h"
 #include "reports/can_make_report.h"
 #include "reports/fair_report.h"
+#include "reports/hours_report.h"
+#include "reports/losses_report.h"
+#include "reports/money_report.h"
 #include "reports/prices_report.h"
 #include "reports/reorder_report.h"
+#include "reports/statement_parts.h"
 #include "reports/stock_report.h"
+#include "reports/trace_report.h"
 #include "reports/verdict_report.h"
 #include "reports/words/say.h"
 #include "reports/write/csv.h"
@@ -15,6 +21,7 @@
 #include "reports/write/json.h"
 #include "reports/write/pdf.h"
 #include "reports/write/text.h"
+#include "reports/year_report.h"
 
 namespace dyestead::reports {
 namespace {
@@ -119,14 +126,39 @@ Reply make_stock_value(const Question& question) {
     return stock_report(question.shop, question.ledger);
 }
 
-constexpr std::array<Report, 7> kReports{
+// The period asked for, given to a report that has one.
+template <class Make>
+Reply over_period(const Question& question, Make make) {
+    const Period period = period_of(question.shop, question.ledger, question.from);
+    if (period.first > period.last) return Trouble{TroubleId::starts_after_end, {{"value", print(period.first)}}};
+    return make(period);
+}
+
+template <Document (*kReport)(const Shop&, const Ledger&, Period)>
+Reply make_statement(const Question& question) {
+    return over_period(
+        question, [&](Period period) -> Reply { return kReport(question.shop, question.ledger, period); });
+}
+
+Reply make_trace(const Question& question) {
+    return over_period(question, [&](Period period) -> Reply {
+        return trace_report(question.shop, question.ledger, question.of, period);
+    });
+}
+
+constexpr std::array<Report, 12> kReports{
     {{"verdict", message("is growing a colour worth the hours, next to buying it in"), make_verdict},
      {"prices", message("what a bar costs to make again, and what it should sell for"), make_prices},
      {"reorder", message("what runs out first, what to order and by when"), make_reorder},
      {"can-make", message("is everything there for the next planned batch (or --bar and --loaves)"), make_can_make},
      {"fair-plan", message("how many of each bar to take to the next fair (or --fair)"), make_fair_plan},
      {"fair-result", message("how the last fair went (or --fair)"), make_fair_result},
-     {"stock-value", message("what everything is worth at cost"), make_stock_value}}};
+     {"stock-value", message("what everything is worth at cost, and what is worth less"), make_stock_value},
+     {"year", message("what a period earned, from takings to what was left"), make_statement<year_report>},
+     {"hours", message("where your own hours went"), make_statement<hours_report>},
+     {"money", message("what money came in and went out, by kind"), make_statement<money_report>},
+     {"losses", message("what was lost and given away, and why"), make_statement<losses_report>},
+     {"trace", message("from which records a figure comes, and where a lot went"), make_trace}}};
 
 constexpr std::array<Format, 5> kFormats{
     {{"text", write_text}, {"html", write_html}, {"pdf", write_pdf}, {"csv", write_csv}, {"json", write_json}}};

@@ -21,6 +21,8 @@ struct Question {
     std::optional<std::string> bar{};     // code of the kind of bar to make; the next planned batch without it
     int loaves = 1;
     std::optional<std::string> fair{};  // its code; the next one, or the last one stood, without it
+    std::optional<Day> from{};          // first day of the period; else the start of the financial year
+    std::optional<std::string> of{};    // what to trace: a code, or a term of the books
 };
 
 using Reply = std::variant<Document, Trouble>;

@@ -1,40 +1,28 @@
 #include "reports/stock_report.h"
 
 #include <algorithm>
-#include <array>
 
 #include "domain/facts/material_amount.h"
-#include "domain/ledger/statements.h"
+#include "domain/ledger/write_down.h"
 #include "domain/text/amounts.h"
 #include "reports/cells.h"
+#include "reports/statement_parts.h"
 #include "reports/words/finding_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
+#include "reports/words/statement_words.h"
 
 namespace dyestead::reports {
 namespace {
 
-double number(Money money) {
-    return static_cast<double>(money.in_millionths()) / 1e6;
-}
-
-constexpr std::array kKinds{
-    MaterialKind::raw, MaterialKind::seed, MaterialKind::harvest, MaterialKind::pigment, MaterialKind::bar};
-
-std::string kind_name(MaterialKind kind) {
-    switch (kind) {
-        case MaterialKind::raw: return tr("Bought in");
-        case MaterialKind::seed: return tr("Seed");
-        case MaterialKind::harvest: return tr("Harvest");
-        case MaterialKind::pigment: return tr("Powder");
-        case MaterialKind::bar: return tr("Bars ready");
-    }
-    return {};
-}
-
 class StockReport {
 public:
-    StockReport(const Shop& shop, const Ledger& ledger) : shop_{shop}, ledger_{ledger}, currency_{currency_of(shop)} {
+    StockReport(const Shop& shop, const Ledger& ledger)
+        : shop_{shop},
+          ledger_{ledger},
+          currency_{currency_of(shop)},
+          value_{stock_value(shop, ledger, ledger.as_of)},
+          written_down_{write_down(shop, ledger, ledger.as_of)} {
         document_ = {
             .report = "stock-value",
             .as_of = print(ledger.as_of),
@@ -43,133 +31,154 @@ public:
     }
 
     Document take() {
-        Cost stock;
-        for (const MaterialKind kind : kKinds) {
-            const Cost cost = add_kind(kind);
-            stock += cost;
-            figures(fmt::format("stock.{}", word(kind)), cost);
+        document_.blocks.push_back(Headline{headline()});
+        for (std::size_t i = 0; i < kStockKinds; ++i) {
+            const auto kind = static_cast<StockKind>(i);
+            if (is_in_progress(kind)) continue;
+            add_table(
+                name_of(kind), [&](StockKind each) { return each == kind; }, value_[kind]);
         }
-        const Cost making = add_in_the_making();
-        figures("stock", stock);
-        figures("in_progress", making);
-        figures("total", stock + making);
-        document_.blocks.insert(document_.blocks.begin(), Headline{headline(stock, making)});
-        document_.blocks.push_back(
-            Paragraph{tr("What is worth less than it cost is not written down here. Ask your accountant which figure "
-                         "counts."),
-                      Tone::small});
+        add_table(tr("Still in the making"), is_in_progress, value_.in_progress());
+        add_write_down();
+        add_all_figures();
+        document_.blocks.push_back(Paragraph{
+            tr("What is worth less than it cost is written down on this page only; the books go on at cost. Ask "
+               "your accountant which figure counts."),
+            Tone::small});
+        document_.blocks.push_back(tie_line(shop_, ledger_, period_of(shop_, ledger_, std::nullopt)));
         document_.findings = finding_lines(shop_, ledger_.findings);
         return std::move(document_);
     }
 
 private:
-    std::string headline(const Cost& stock, const Cost& making) const {
+    Cost total() const { return value_.stock() + value_.in_progress(); }
+
+    std::string headline() const {
         return say("In stock {stock}, still in the making {making}: {total} at cost, {full} with your own hours.",
-                   arg("stock", shown_money(stock.cash(), currency_)),
-                   arg("making", shown_money(making.cash(), currency_)),
-                   arg("total", shown_money((stock + making).cash(), currency_)),
-                   arg("full", shown_money((stock + making).full(), currency_)));
+                   arg("stock", shown_money(value_.stock().cash(), currency_)),
+                   arg("making", shown_money(value_.in_progress().cash(), currency_)),
+                   arg("total", shown_money(total().cash(), currency_)),
+                   arg("full", shown_money(total().full(), currency_)));
     }
 
-    void figures(const std::string& key, const Cost& cost) {
-        document_.figures.push_back({key + ".cash_cost", number(cost.cash())});
-        document_.figures.push_back({key + ".full_cost", number(cost.full())});
+    struct Words {
+        std::string what;
+        std::string code;
+        Cell amount{};
+    };
+
+    Words words(const StockItem& item) const {
+        const std::uint32_t index = ledger_.accounts.index(item.account);
+        switch (ledger_.accounts.kind(item.account)) {
+            case AccountKind::boundary: return {};
+            case AccountKind::lot: {
+                const Lot& lot = shop_.all<Lot>()[index];
+                const Material* material = shop_.find(lot.material);
+                if (material == nullptr) return {{}, lot.code};
+                return {material->name, lot.code,
+                        Cell{.shown = shown_quantity({kind_of(material->held_as), item.quantity})}};
+            }
+            case AccountKind::planting: return {tr("planting"), shop_.all<Planting>()[index].code};
+            case AccountKind::vat: return {tr("vat"), shop_.all<Vat>()[index].code};
+            case AccountKind::batch: return {tr("batch not cut"), shop_.all<Batch>()[index].code};
+            case AccountKind::out: {
+                const OutAtShop& out = shop_.all<OutAtShop>()[index];
+                return {called(shop_, out.bar), out.where, Cell{.shown = shown_quantity({Kind::count, item.quantity})}};
+            }
+        }
+        return {};
     }
 
-    Table table(std::string title) const {
+    template <class Wanted>
+    void add_table(std::string title, Wanted wanted, const Cost& sum) {
         const auto money = arg("currency", currency_);
-        return {.title = std::move(title),
-                .columns = {{tr("what")},
-                            {tr("lot")},
-                            {tr("how much"), Align::right},
-                            {say("{currency} without your hours", money), Align::right},
-                            {say("{currency} with your hours", money), Align::right}},
-                .emphasise_last_row = true};
-    }
-
-    void add_row(Table& to, std::string what, std::string lot, Cell amount, const Cost& cost) const {
-        to.rows.push_back({Cell{.shown = std::move(what)}, Cell{.shown = std::move(lot)}, std::move(amount),
-                           money_cell(number(cost.cash()), currency_), money_cell(number(cost.full()), currency_)});
-    }
-
-    void finish(Table table, const Cost& total) {
-        if (table.rows.empty()) return;
-        add_row(table, tr("in all"), {}, {}, total);
+        Table table{.title = std::move(title),
+                    .columns = {{tr("what")},
+                                {tr("lot")},
+                                {tr("how much"), Align::right},
+                                {say("{currency} without your hours", money), Align::right},
+                                {say("{currency} with your hours", money), Align::right}},
+                    .emphasise_last_row = true};
+        struct Row {
+            StockKind kind;
+            Words words;
+            Cost cost;
+        };
+        std::vector<Row> rows;
+        for (const StockItem& item : value_.items)
+            if (wanted(item.kind)) rows.push_back({item.kind, words(item), item.cost});
+        if (rows.empty()) return;
+        std::ranges::sort(rows, {}, [](const Row& row) { return std::tie(row.kind, row.words.what, row.words.code); });
+        rows.push_back({{}, {tr("in all"), {}}, sum});
+        for (Row& row : rows)
+            table.rows.push_back({Cell{.shown = std::move(row.words.what)}, Cell{.shown = std::move(row.words.code)},
+                                  std::move(row.words.amount), money_cell(units(row.cost.cash()), currency_),
+                                  money_cell(units(row.cost.full()), currency_)});
         document_.blocks.push_back(std::move(table));
     }
 
-    Cell amount_of(const Material& material, std::int64_t left) const {
-        return {.shown = shown_quantity({kind_of(material.held_as), left})};
-    }
-
-    bool in_cure(const Material& material, const LotState& state) const {
-        return material.kind == MaterialKind::bar && state.ready > ledger_.as_of;
-    }
-
-    // Places of the lots that hold something, by the names of their materials, then by code.
-    template <class Wanted>
-    std::vector<std::size_t> lots(Wanted wanted) const {
-        std::vector<std::size_t> places;
-        for (std::size_t at = 0; at < ledger_.lots.size(); ++at) {
-            const Material* material = shop_.find(shop_.all<Lot>()[at].material);
-            const LotState& state = ledger_.lots[at];
-            const bool empty = state.left == 0 && cost_at(at).is_zero();
-            if (material != nullptr && !empty && wanted(*material, state)) places.push_back(at);
+    static std::string how(WorthBy by) {
+        switch (by) {
+            case WorthBy::fetches: return tr("what they should fetch, less wrapping and fees");
+            case WorthBy::replacement: return tr("what it would cost to buy again");
+            case WorthBy::cost: return tr("cost");
+            case WorthBy::not_known: return tr("no price known, so at cost");
         }
-        std::ranges::sort(places, {}, [&](std::size_t at) {
-            const Lot& lot = shop_.all<Lot>()[at];
-            return std::pair{shop_.find(lot.material)->name, lot.code};
-        });
-        return places;
+        return {};
     }
 
-    const Cost& cost_at(std::size_t lot) const { return ledger_.balances[ledger_.accounts.lots + lot]; }
-
-    Cost add_lots(Table& to, const std::vector<std::size_t>& places) const {
-        Cost total;
-        for (const std::size_t at : places) {
-            const Lot& lot = shop_.all<Lot>()[at];
-            const Material& material = *shop_.find(lot.material);
-            add_row(to, material.name, lot.code, amount_of(material, ledger_.lots[at].left), cost_at(at));
-            total += cost_at(at);
+    void add_write_down() {
+        Table table{.title = tr("Worth less than it cost"),
+                    .columns = {{tr("what")},
+                                {tr("lot")},
+                                {say("{currency} at cost", arg("currency", currency_)), Align::right},
+                                {say("{currency} worth", arg("currency", currency_)), Align::right},
+                                {say("{currency} written down", arg("currency", currency_)), Align::right},
+                                {tr("worth by")}},
+                    .emphasise_last_row = true};
+        Money cost;
+        for (const Valued& each : written_down_.items) {
+            if (each.write_down().is_zero()) continue;
+            const Words name = words(each.item);
+            table.rows.push_back({Cell{.shown = name.what}, Cell{.shown = name.code},
+                                  money_cell(units(each.cost), currency_), money_cell(units(*each.worth), currency_),
+                                  money_cell(units(each.write_down()), currency_), Cell{.shown = how(each.by)}});
+            cost += each.cost;
         }
-        return total;
-    }
-
-    Cost add_kind(MaterialKind kind) {
-        Table rows = table(kind_name(kind));
-        const Cost total = add_lots(rows, lots([&](const Material& material, const LotState& state) {
-                                        return material.kind == kind && !in_cure(material, state);
-                                    }));
-        finish(std::move(rows), total);
-        return total;
-    }
-
-    template <class Fact>
-    void add_open(Table& to, Account first, const std::string& what, Cost& total) const {
-        for (std::size_t at = 0; at < shop_.all<Fact>().size(); ++at) {
-            const Cost& held = ledger_.balances[first + at];
-            if (held.is_zero()) continue;
-            add_row(to, what, shop_.all<Fact>()[at].code, {}, held);
-            total += held;
+        const Money down = written_down_.total();
+        if (!table.rows.empty()) {
+            table.rows.push_back({Cell{.shown = tr("in all")},
+                                  {},
+                                  money_cell(units(cost), currency_),
+                                  money_cell(units(cost - down), currency_),
+                                  money_cell(units(down), currency_),
+                                  {}});
+            document_.blocks.push_back(std::move(table));
         }
+        document_.blocks.push_back(Paragraph{say("At cost {cost}, of which {down} is to be written down: {net}.",
+                                                 arg("cost", shown_money(total().cash(), currency_)),
+                                                 arg("down", shown_money(down, currency_)),
+                                                 arg("net", shown_money(total().cash() - down, currency_)))});
     }
 
-    Cost add_in_the_making() {
-        Table rows = table(tr("Still in the making"));
-        Cost total;
-        add_open<Planting>(rows, ledger_.accounts.plantings, tr("planting"), total);
-        add_open<Vat>(rows, ledger_.accounts.vats, tr("vat"), total);
-        add_open<Batch>(rows, ledger_.accounts.batches, tr("batch not cut"), total);
-        total += add_lots(
-            rows, lots([&](const Material& material, const LotState& state) { return in_cure(material, state); }));
-        finish(std::move(rows), total);
-        return total;
+    void add_all_figures() {
+        for (std::size_t i = 0; i < kStockKinds; ++i) {
+            const auto kind = static_cast<StockKind>(i);
+            const std::string_view term = is_in_progress(kind) ? "in_progress" : "stock";
+            add_figures(document_, fmt::format("{}.{}", term, key_of(kind)), two(value_[kind]));
+        }
+        add_figures(document_, "stock", two(value_.stock()));
+        add_figures(document_, "in_progress", two(value_.in_progress()));
+        add_figures(document_, "total", two(total()));
+        document_.figures.push_back({"write_down", units(written_down_.total())});
+        document_.figures.push_back({"net", units(total().cash() - written_down_.total())});
     }
 
     const Shop& shop_;
     const Ledger& ledger_;
     std::string currency_;
+    StockValue value_;
+    WriteDown written_down_;
     Document document_;
 };
 

@@ -10,7 +10,7 @@ namespace {
 
 Stage stage_of(FactKind kind) {
     if (kind == kKindOf<Planting> || kind == kKindOf<Tending>) return Stage::garden;
-    if (kind == kKindOf<Harvest>) return Stage::harvest;
+    if (kind == kKindOf<Harvest> || kind == kKindOf<SeedKept>) return Stage::harvest;
     if (kind == kKindOf<VatStep>) return Stage::vat;
     if (kind == kKindOf<Drying>) return Stage::drying;
     if (kind == kKindOf<BatchTime> || kind == kKindOf<Cut>) return Stage::bench;

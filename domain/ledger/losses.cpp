@@ -23,11 +23,13 @@ LossKind kind_of(const Shop& shop, FactRef fact, bool given) {
         return loss == nullptr ? LossKind::other : kind_of(loss->reason);
     }
     if (given) return LossKind::given;
-    if (fact.kind == kKindOf<Planting> || fact.kind == kKindOf<PlantingEnd>) return LossKind::failed_crop;
+    if (fact.kind == kKindOf<Planting> || fact.kind == kKindOf<PlantingEnd> || fact.kind == kKindOf<BedLost>)
+        return LossKind::failed_crop;
     if (fact.kind == kKindOf<Drying>) return LossKind::failed_vat;
     if (fact.kind == kKindOf<Cut>) return LossKind::rejected_bars;
     if (fact.kind == kKindOf<AlreadyHere> || fact.kind == kKindOf<Delivery> || fact.kind == kKindOf<DeliveryLine>)
         return LossKind::nothing_for_it;
+    if (fact.kind == kKindOf<Count> || fact.kind == kKindOf<CountLine>) return LossKind::found_or_missed;
     return LossKind::other;
 }
 

@@ -11,11 +11,11 @@ enum class LossKind : std::uint8_t {
     spilled,
     expired,
     other,
-    failed_crop,      // a bed that was never harvested
+    failed_crop,      // a bed that was never harvested, or part of one lost
     failed_vat,       // dried, and nothing weighed
     rejected_bars,    // beyond the usual at the cut, or no good bar
     nothing_for_it,   // paid for, and no goods came in
-    found_or_missed,  // at a count
+    found_or_missed,  // at a stock-take
     // given
     given,
     sample,

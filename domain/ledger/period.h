@@ -15,7 +15,11 @@ struct Period {
 
     // From before all records.
     static constexpr Period up_to(Day last) { return {Day{Days{-1'000'000}}, last}; }
-    static constexpr Period year_to(Day last) { return {day_of(year_of(last), 1, 1), last}; }
+    // From the start of the financial year, which begins on the first of a month (1 to 12).
+    static constexpr Period year_to(Day last, unsigned month = 1) {
+        const Day begins = day_of(year_of(last), month, 1);
+        return {begins <= last ? begins : day_of(year_of(last) - 1, month, 1), last};
+    }
 };
 
 }  // namespace dyestead

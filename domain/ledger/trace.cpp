@@ -60,8 +60,9 @@ void take(const Composition& held, std::size_t part, std::int64_t amount, std::u
 
 class Tracer {
 public:
-    Tracer(const Ledger& ledger, const std::vector<bool>& target, Period period)
-        : ledger_{ledger}, target_{target}, period_{period} {}
+    // Net: less what left the target.
+    Tracer(const Ledger& ledger, const std::vector<bool>& target, Period period, bool net)
+        : ledger_{ledger}, target_{target}, period_{period}, net_{net} {}
 
     std::vector<Leaf> leaves() {
         const std::size_t end = look_back();
@@ -96,7 +97,8 @@ private:
     }
 
     bool is_asked_for(const Movement& movement) const {
-        return period_.contains(movement.on()) && target_[movement.from] != target_[movement.to];
+        return period_.contains(movement.on()) && target_[movement.from] != target_[movement.to] &&
+               (net_ || target_[movement.to]);
     }
 
     // From the last movement to the first: which accounts feed the figure, and until when.
@@ -148,6 +150,7 @@ private:
     const Ledger& ledger_;
     const std::vector<bool>& target_;
     Period period_;
+    bool net_;
     std::map<Place, Holder> holders_;
     std::vector<Leaf> leaves_;
     std::map<std::tuple<FactKind, std::int64_t, Boundary>, std::uint32_t> numbers_;
@@ -181,13 +184,19 @@ void add_accrued(const Shop& shop, Period period, std::vector<Leaf>& leaves) {
 }  // namespace
 
 std::vector<Leaf> trace(const Ledger& ledger, const std::vector<bool>& accounts, Period period) {
-    return Tracer{ledger, accounts, period}.leaves();
+    return Tracer{ledger, accounts, period, true}.leaves();
 }
 
 std::vector<Leaf> trace(const Ledger& ledger, Account account, Day day) {
     std::vector<bool> accounts(ledger.accounts.end);
     accounts[account] = true;
     return trace(ledger, accounts, Period::up_to(day));
+}
+
+std::vector<Leaf> trace_into(const Ledger& ledger, Account account, Day day) {
+    std::vector<bool> accounts(ledger.accounts.end);
+    accounts[account] = true;
+    return Tracer{ledger, accounts, Period::up_to(day), false}.leaves();
 }
 
 std::vector<Leaf> trace(const Shop& shop, const Ledger& ledger, Term term, Period period) {

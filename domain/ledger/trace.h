@@ -26,6 +26,10 @@ std::vector<Leaf> trace(const Ledger& ledger, const std::vector<bool>& accounts,
 // What an account held at the end of a day.
 std::vector<Leaf> trace(const Ledger& ledger, Account account, Day day);
 
+// All that ever came into an account up to the end of a day, whatever left it since: what a batch that
+// is cut, or a lot that is sold out, was made of.
+std::vector<Leaf> trace_into(const Ledger& ledger, Account account, Day day);
+
 // A term of the partition as it grew over the period; general overhead accrued is a leaf for each
 // setting. For what stood in it at a day: Period::up_to(day).
 std::vector<Leaf> trace(const Shop& shop, const Ledger& ledger, Term term, Period period);

@@ -64,6 +64,9 @@ enum class TroubleId : std::uint8_t {
     no_such_format,
     no_such_colour,
     no_colour,
+    nothing_to_trace,  // --of is missing
+    no_such_code,      // --of names nothing that can be traced
+    starts_after_end,  // --from is after --as-of
     bad_argument,
 };
 

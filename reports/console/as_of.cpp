@@ -17,12 +17,14 @@ Day today() {
 
 }  // namespace
 
+Day day_asked(const std::string& text, const std::string& option) {
+    const auto day = read_day(text);
+    if (!day) throw Refused{{*day.trouble, {{"value", text}}, option}};
+    return *day;
+}
+
 Day as_of(const Shop& shop, const std::optional<std::string>& asked) {
-    if (asked) {
-        const auto day = read_day(*asked);
-        if (!day) throw Refused{{*day.trouble, {{"value", *asked}}, "--as-of"}};
-        return *day;
-    }
+    if (asked) return day_asked(*asked, "--as-of");
     const auto& about = shop.all<About>();
     if (!about.empty() && about.front().shown_as_of) return *about.front().shown_as_of;
     return today();

@@ -9,6 +9,9 @@
 
 namespace dyestead::console {
 
+// A day given on the command line by an option. Throws: Refused when the text is no day.
+Day day_asked(const std::string& text, const std::string& option);
+
 // Throws: Refused when the text is no day.
 Day as_of(const Shop& shop, const std::optional<std::string>& asked);
 

@@ -22,6 +22,8 @@ struct Asked {
     std::optional<std::string> bar;
     int loaves = 1;
     std::optional<std::string> fair;
+    std::optional<std::string> from;
+    std::optional<std::string> of;
 };
 
 template <class Wanted>
@@ -35,12 +37,16 @@ int run_report(const Asked& asked) {
     const auto format = or_refused(reports::format_named(asked.format));
     const auto open = db::OpenShop::open(asked.shop, db::Access::read_only);
     const Ledger ledger = replay(open.shop(), as_of(open.shop(), asked.as_of));
+    std::optional<Day> from;
+    if (asked.from) from = day_asked(*asked.from, "--from");
     const auto document = or_refused(report.make({.shop = open.shop(),
                                                   .ledger = ledger,
                                                   .colour = asked.colour,
                                                   .bar = asked.bar,
                                                   .loaves = asked.loaves,
-                                                  .fair = asked.fair}));
+                                                  .fair = asked.fair,
+                                                  .from = from,
+                                                  .of = asked.of}));
     const std::string bytes = format.write(document);
     if (asked.out) {
         write_file(*asked.out, bytes);
@@ -79,11 +85,18 @@ void add_report(CLI::App& app, Run& run) {
     command->add_option("--out", asked->out, reports::tr("the file to write; without it the terminal"));
     command->add_option("--colour", asked->colour,
                         reports::tr("code of the colour for the verdict; else the one that took\nmost hours"));
-    command->add_option("--bar", asked->bar, reports::tr("code of the kind of bar to make; else the next planned\nbatch"));
+    command->add_option(
+        "--bar", asked->bar, reports::tr("code of the kind of bar to make; else the next planned\nbatch"));
     command->add_option("--loaves", asked->loaves, reports::tr("how many loaves of it; else one"))
         ->check(CLI::Range(1, 10'000));
     command->add_option(
         "--fair", asked->fair, reports::tr("code of the fair; else the next one, or the last one stood"));
+    command->add_option("--from", asked->from,
+                        reports::tr("first day of the period; else the start of the financial\nyear, which is January "
+                                    "where the shop says no other month"));
+    command->add_option("--of", asked->of,
+                        reports::tr("what to trace: the code of a lot, batch, planting or vat,\nor in, stock, "
+                                    "in-progress, sold, lost, given, period"));
     command->callback([asked, &run] { run = [asked] { return run_report(*asked); }; });
 }
 

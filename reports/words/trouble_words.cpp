@@ -153,6 +153,17 @@ string_view words(const Trouble& trouble) {
             return message("no colour has the code \"{value}\"; the colours of this shop are: {choices}.");
         case TroubleId::no_colour:
             return message("this shop has no colour yet, so there is nothing to compare; record a colour first.");
+        case TroubleId::nothing_to_trace:
+            return message(
+                "a trace needs something to trace; name it with --of: the code of a lot, batch, planting or vat, or "
+                "one "
+                "of {choices}.");
+        case TroubleId::no_such_code:
+            return message(
+                "no lot, batch, planting or vat has the code \"{value}\"; besides those these can be traced: "
+                "{choices}.");
+        case TroubleId::starts_after_end:
+            return message("the period starts on {value}, after its last day; give a --from that is before --as-of.");
         case TroubleId::bad_argument: return message("\"{value}\" is not understood here; --help shows what is.");
     }
     return {};

@@ -45,6 +45,16 @@ TEST_CASE("what every account holds is the sum of its leaves") {
     }));
 }
 
+TEST_CASE("what a lot was made of is the sum of its leaves, though all of it is gone") {
+    CHECK(rc::check([](const std::vector<Act>& acts) {
+        const Ledger ledger = replay(test::random_shop(acts), kEnd);
+        for (std::size_t lot = 0; lot < ledger.lots.size(); ++lot) {
+            const auto account = static_cast<Account>(ledger.accounts.lots + lot);
+            RC_ASSERT(sum(trace_into(ledger, account, kEnd)) == ledger.lots[lot].cost_in);
+        }
+    }));
+}
+
 TEST_CASE("every term of the partition is the sum of its leaves, at a day and over a period") {
     CHECK(rc::check([](const std::vector<Act>& acts) {
         const Shop shop = test::random_shop(acts);

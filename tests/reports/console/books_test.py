@@ -269,10 +269,11 @@ class Report(Books):
 
     def test_every_format_of_every_report(self):
         starts = {"text": b"", "html": b"<!DOCTYPE html>", "pdf": b"%PDF-", "csv": b"report,", "json": b"{"}
-        for report in ("verdict", "stock-value"):
+        for report in ("verdict", "stock-value", "year", "hours", "money", "losses", "trace"):
+            more = ("--of", "sold") if report == "trace" else ()
             for name, start in starts.items():
                 out = self.here / f"{report}.{name}"
-                self.assertEqual(self.done("report", report, self.shop(), "--format", name, "--out", out), "")
+                self.assertEqual(self.done("report", report, self.shop(), "--format", name, "--out", out, *more), "")
                 self.assertTrue(out.read_bytes().lower().startswith(start.lower()), (report, name))
                 self.assertGreater(out.stat().st_size, 200)
 
@@ -288,15 +289,65 @@ class Report(Books):
         stock = json.loads(self.done("report", "stock-value", self.shop(), "--format", "json"))
         self.assertIn("without your own hours", stock["title"])
         figures = stock["figures"]
-        kinds = ("raw", "seed", "harvest", "pigment", "bar")
+        kinds = ("raw", "seed", "harvest", "pigment", "bar", "bar_out")
         self.assertAlmostEqual(figures["stock.cash_cost"], sum(figures[f"stock.{kind}.cash_cost"] for kind in kinds))
         self.assertAlmostEqual(
             figures["total.full_cost"], figures["stock.full_cost"] + figures["in_progress.full_cost"]
         )
 
+    def figures(self, report, *more):
+        return json.loads(self.done("report", report, self.shop(), "--format", "json", *more))["figures"]
+
+    def test_stock_is_worth_no_more_than_it_cost(self):
+        stock = self.figures("stock-value")
+        self.assertGreaterEqual(stock["write_down"], 0)
+        self.assertAlmostEqual(stock["net"], stock["total.cash_cost"] - stock["write_down"])
+
+    def test_the_year_ties_to_its_lines_and_to_the_other_pages(self):
+        for more in ((), ("--from", "2024-01-01"), ("--from", "2025-01-01", "--as-of", "2025-12-31")):
+            year = self.figures("year", *more)
+            for cost in ("cash_cost", "full_cost"):
+                spent = sum(figure for key, figure in year.items() if key.startswith("period.") and key.endswith(cost))
+                spent += sum(year[f"{key}.{cost}"] for key in ("cost_of_sales", "lost", "given", "selling"))
+                spent += year["overhead.under_absorbed"] - year["overhead.over_absorbed_in_sales"]
+                self.assertAlmostEqual(year[f"earned.{cost}"], year["takings.net"] - spent)
+            self.assertAlmostEqual(year["takings.gross"], self.figures("money", *more)["in.total"])
+            losses = self.figures("losses", *more)
+            self.assertAlmostEqual(year["lost.cash_cost"], losses["lost.cash_cost"])
+            self.assertAlmostEqual(year["given.full_cost"], losses["gifts.full_cost"])
+            self.assertAlmostEqual(
+                self.figures("trace", "--of", "sold", *more)["total.full_cost"], year["cost_of_sales.full_cost"]
+            )
+            for report in ("year", "stock-value", "hours", "money", "losses"):
+                self.assertIn("Checked to the last unit", self.done("report", report, self.shop(), *more))
+
+    def test_every_hour_of_the_records_is_in_the_hours(self):
+        hours = self.figures("hours", "--from", "2000-01-01")
+        stages = sum(figure for key, figure in hours.items() if key.startswith("hours.") and key != "hours.total")
+        self.assertAlmostEqual(hours["hours.total"], stages)
+        came_in = self.figures("trace", "--of", "in", "--from", "2000-01-01")
+        self.assertAlmostEqual(hours["hours.total"], came_in["total.hours"])
+
+    def test_a_lot_is_traced_back_and_forward(self):
+        text = self.done("report", "trace", self.shop(), "--of", "leaf-2024-08-10", "--format", "csv")
+        self.assertIn("indigo-2024", text)
+        self.assertIn("powder-blue-2024-a", text)
+        self.assertIn("by rule", text)
+        self.assertNotRegex(text, "[{}]")
+
+    def test_a_period_or_a_trace_asked_wrongly(self):
+        shop = self.shop()
+        self.assertIn("2027-01-01", self.refused("report", "year", shop, "--from", "2027-01-01"))
+        self.assertIn("--from", self.refused("report", "year", shop, "--from", "2026-02-30"))
+        self.assertIn("in-progress", self.refused("report", "trace", shop))
+        self.assertIn('"moon"', self.refused("report", "trace", shop, "--of", "moon"))
+
     def test_what_is_asked_wrongly_names_what_there_is(self):
         shop = self.shop()
-        self.assertIn("stock-value, verdict", self.refused("report", "weather", shop))
+        self.assertIn(
+            "can-make, fair-plan, fair-result, hours, losses, money, prices, reorder, stock-value, trace, verdict, year",
+            self.refused("report", "weather", shop),
+        )
         self.assertIn("csv, html, json, pdf, text", self.refused("report", "verdict", shop, "--format", "doc"))
         self.assertIn("blue, pink, yellow", self.refused("report", "verdict", shop, "--colour", "mauve"))
         self.assertIn("--as-of", self.refused("report", "verdict", shop, "--as-of", "2026-02-30"))
