@@ -121,7 +121,7 @@ TEST_CASE("a flipped byte is refused or does no harm, and never gives wrong data
     int refused = 0;
     int harmless = 0;
     write_bytes(path, good);
-    for (std::size_t at = 0; at < good.size(); at += 97) {
+    for (std::size_t at = 0; at < good.size(); at += 389) {
         write_byte(path, at, static_cast<char>(good[at] ^ 0x5A));
         try {
             const auto open = OpenShop::open(path, Access::read_only);
@@ -133,7 +133,7 @@ TEST_CASE("a flipped byte is refused or does no harm, and never gives wrong data
         write_byte(path, at, good[at]);
     }
     CHECK(bytes_of(path) == good);
-    CHECK(refused > 30);  // most of so small a file is room never used
+    CHECK(refused > 10);  // most of so small a file is room never used
     CHECK(harmless > 0);
 }
 
