@@ -6,6 +6,7 @@
 #include "domain/decisions/contribution.h"
 #include "domain/decisions/prices.h"
 #include "domain/ledger/fees.h"
+#include "domain/ledger/holds.h"
 #include "domain/ledger/in_force.h"
 
 namespace dyestead {
@@ -18,7 +19,12 @@ double open_hours(const Fair& fair, const FairTerms& terms) {
 class Planning {
 public:
     Planning(const Shop& shop, const Ledger& ledger, const Fair& fair, const FairTerms& terms)
-        : shop_{shop}, ledger_{ledger}, fair_{fair}, terms_{terms}, prices_{prices(shop, ledger)} {}
+        : shop_{shop},
+          ledger_{ledger},
+          fair_{fair},
+          terms_{terms},
+          prices_{prices(shop, ledger)},
+          held_{holds(shop, ledger)} {}
 
     FairPlan answer() {
         plan_.fair = fair_.key;
@@ -120,7 +126,9 @@ private:
             const LotState& state = ledger_.lots[i];
             if (shop_.all<Lot>()[i].material != bar.bar || state.left < 1'000) continue;
             const int bars = static_cast<int>(state.left / 1'000);
-            if (state.ready > fair_.date) {
+            if (held_.why(static_cast<std::uint32_t>(i), ledger_.as_of)) {
+                bar.held += bars;
+            } else if (state.ready > fair_.date) {
                 bar.in_cure += bars;
             } else {
                 bar.there += bars;
@@ -178,6 +186,7 @@ private:
     const Fair& fair_;
     const FairTerms& terms_;
     const Prices prices_;
+    Holds held_;
     std::map<Key<Material>, std::vector<DemandRecord>> records_;
     RatePrior prior_;
     std::vector<Candidate> candidates_;

@@ -26,6 +26,7 @@ struct FairTerms {
 struct TakeBars {
     Key<Material> bar;
     int there = 0;    // cured by the day, in the shop now
+    int held = 0;     // on hold: never packed
     int in_cure = 0;  // not ready by the day
     int take = 0;
     double expected = 0;         // wanted

@@ -101,6 +101,21 @@ TEST_CASE("bars still in cure on the day stay at home") {
     CHECK_FALSE(plan.break_even);
 }
 
+TEST_CASE("bars on hold are never packed") {
+    Stall s({20}, false, 0);
+    const auto poured = s.batch(day_of(2026, 3, 20), s.loaf, s.bar);
+    const auto lot = s.cut(day_of(2026, 3, 21), poured, 10, 0, day_of(2026, 4, 20));
+    CHECK(fair_plan(s.shop(), s.ledger(), s.coming).bars[0].there == 10);
+    auto& hold = s.add<Hold>();
+    hold.date = day_of(2026, 4, 25);
+    hold.lot = lot;
+    hold.why = "to be looked at";
+    const FairPlan plan = fair_plan(s.shop(), s.ledger(), s.coming);
+    CHECK(plan.bars[0].there == 0);
+    CHECK(plan.bars[0].held == 10);
+    CHECK(plan.bars[0].take == 0);
+}
+
 TEST_CASE("no fair stood yet: a plan all the same, and no figure that is not a number") {
     Stall s({}, false);
     const FairPlan plan = fair_plan(s.shop(), s.ledger(), s.coming);

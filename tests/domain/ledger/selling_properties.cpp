@@ -1,0 +1,79 @@
+// Of shops that mostly pour, cut and sell: nothing leaks, and what is said of held bars while they are allocated is
+// what the finished books say.
+#include <algorithm>
+#include <array>
+
+#include <doctest/doctest.h>
+
+#include "domain/ledger/holds.h"
+#include "domain/ledger/replay.h"
+#include "domain/ledger/statements.h"
+#include "tests/support/any_act.h"
+
+using namespace dyestead;
+using test::Act;
+using test::kFirstDay;
+
+namespace {
+
+constexpr Day kEnd = kFirstDay + Days{test::kDays + 400};
+
+// Deliveries, batches, cuts, sales and what comes of them, in a third of the time.
+Shop selling_shop(std::vector<Act> acts) {
+    constexpr std::array kSells{0, 7, 7, 8, 8, 8, 11, 11, 10, 17, 18, 18, 19, 19, 20, 20, 21, 23, 24};
+    for (Act& act : acts) {
+        act.what = kSells[static_cast<std::size_t>(act.what) % kSells.size()];
+        act.day /= 3;
+    }
+    return test::random_shop(acts);
+}
+
+}  // namespace
+
+TEST_CASE("every penny, minute and bar of a shop that sells much stands in one term") {
+    CHECK(rc::check([](const std::vector<Act>& acts) {
+        const Shop shop = selling_shop(acts);
+        const Ledger ledger = replay(shop, kEnd);
+        std::vector<Day> days{kEnd};
+        for (const Movement& movement : ledger.movements) days.push_back(movement.on());
+        for (const Day day : days) {
+            const CostPartition terms = cost_partition(shop, ledger, day);
+            RC_ASSERT(terms.in == terms.out());
+            for (const QuantityPartition& term : quantity_partitions(shop, ledger, day)) {
+                RC_ASSERT(term.in + term.made == term.out());
+                RC_ASSERT(term.stock >= 0);
+                RC_ASSERT(term.sold >= 0);
+            }
+        }
+        for (const LotState& lot : ledger.lots) RC_ASSERT(lot.left > 0 || lot.cost.is_zero());
+        std::int64_t out = 0;
+        for (Account each = ledger.accounts.outs; each < ledger.accounts.end; ++each)
+            out += ledger.balances[each].is_zero() ? 0 : 1;
+        RC_CLASSIFY(out > 0, "bars out at the end");
+        RC_CLASSIFY(!ledger.returned.empty(), "some bars came back");
+    }));
+}
+
+TEST_CASE("held bars leave for a sale with a finding, and only they do") {
+    CHECK(rc::check([](const std::vector<Act>& acts) {
+        const Shop shop = selling_shop(acts);
+        const Ledger ledger = replay(shop, kEnd);
+        const Holds held = holds(shop, ledger);
+        std::vector<std::pair<Day, std::string>> went;
+        for (const Movement& movement : ledger.movements) {
+            const bool leaves =
+                movement.to == account(Boundary::sold) || ledger.accounts.kind(movement.to) == AccountKind::out;
+            if (!leaves || ledger.accounts.kind(movement.from) != AccountKind::lot || movement.quantity == 0) continue;
+            const std::uint32_t lot = ledger.accounts.index(movement.from);
+            if (held.why(lot, movement.on())) went.emplace_back(movement.on(), shop.all<Lot>()[lot].code);
+        }
+        std::vector<std::pair<Day, std::string>> said;
+        for (const Finding& finding : ledger.findings)
+            if (finding.code == FindingCode::sold_while_held) said.emplace_back(finding.day, finding.args[0]);
+        std::ranges::sort(went);
+        std::ranges::sort(said);
+        RC_CLASSIFY(!said.empty(), "some held bars went");
+        RC_CLASSIFY(!ledger.returned.empty(), "some bars came back");
+        RC_ASSERT(went == said);
+    }));
+}
