@@ -85,6 +85,7 @@ private:
                 const OutAtShop& out = shop_.all<OutAtShop>()[index];
                 return {called(shop_, out.bar), out.where, Cell{.shown = shown_quantity({Kind::count, item.quantity})}};
             }
+            case AccountKind::pool: return {shop_.all<Material>()[index].name, {}};
         }
         return {};
     }

@@ -142,6 +142,7 @@ private:
             case AccountKind::vat: return shop_.all<Vat>()[index].code;
             case AccountKind::batch: return shop_.all<Batch>()[index].code;
             case AccountKind::out: return shop_.all<OutAtShop>()[index].code;
+            case AccountKind::pool: return shop_.all<Material>()[index].name;
         }
         switch (term_of(static_cast<Boundary>(account))) {
             case Term::sold: return tr("sold");

@@ -53,8 +53,9 @@ LandedPrice landed_price(const Records& records, Key<Material> key, Window days)
         if (delivered && days.contains(movement.on()))
             bought = &in_window;
         else if (delivered) {
-            if (movement.on() != last_day) last = {};
-            last_day = movement.on();
+            // A later word on the cost comes without goods.
+            if (movement.quantity != 0 && movement.on() != last_day) last = {};
+            if (movement.quantity != 0) last_day = movement.on();
             bought = &last;
         }
         bought->paid += movement.cost.cash();

@@ -22,6 +22,7 @@ std::optional<Key<Colour>> colour_of(const Records& records, const std::map<Key<
         }
         case AccountKind::batch:
         case AccountKind::out:
+        case AccountKind::pool:
         case AccountKind::boundary: return std::nullopt;
     }
     return std::nullopt;

@@ -7,7 +7,7 @@
 namespace dyestead {
 
 // An account's number. First the boundary accounts below, then one for every lot, planting, vat,
-// batch and heap of bars out at a shop, each in the order of its list.
+// batch, heap of bars out at a shop and material, each in the order of its list.
 using Account = std::uint32_t;
 
 enum class Boundary : Account {
@@ -31,6 +31,7 @@ enum class Boundary : Account {
     dye_sunk,       // dye-only bills already spent either way
     shortfall,      // provisional cost against what it came to
     office,         // hours that belong to no bed, vat, batch or sale
+    corrections,    // later words on what goods cost that were no longer here, and credit beyond their cost
     other,
 };
 inline constexpr Account kBoundaries = static_cast<Account>(Boundary::other) + 1;
@@ -39,7 +40,8 @@ constexpr Account account(Boundary boundary) {
     return static_cast<Account>(boundary);
 }
 
-enum class AccountKind : std::uint8_t { boundary, lot, planting, vat, batch, out };
+// A pool holds the cost of a material while it is costed at the moving average; its goods stay in lots.
+enum class AccountKind : std::uint8_t { boundary, lot, planting, vat, batch, out, pool };
 
 // Where each kind of account begins in the numbering.
 struct AccountPlan {
@@ -48,6 +50,7 @@ struct AccountPlan {
     Account vats = kBoundaries;
     Account batches = kBoundaries;
     Account outs = kBoundaries;
+    Account pools = kBoundaries;  // one for every material
     Account end = kBoundaries;
 
     constexpr AccountKind kind(Account account) const {
@@ -56,9 +59,10 @@ struct AccountPlan {
         if (account < vats) return AccountKind::planting;
         if (account < batches) return AccountKind::vat;
         if (account < outs) return AccountKind::batch;
-        return AccountKind::out;
+        if (account < pools) return AccountKind::out;
+        return AccountKind::pool;
     }
-    // The place in its list of the lot, planting, vat, batch or OutAtShop behind an account.
+    // The place in its list of the lot, planting, vat, batch, OutAtShop or material behind an account.
     constexpr std::uint32_t index(Account account) const {
         switch (kind(account)) {
             case AccountKind::boundary: return account;
@@ -67,6 +71,7 @@ struct AccountPlan {
             case AccountKind::vat: return account - vats;
             case AccountKind::batch: return account - batches;
             case AccountKind::out: return account - outs;
+            case AccountKind::pool: return account - pools;
         }
         return 0;
     }

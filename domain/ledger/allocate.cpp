@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <deque>
 #include <map>
-#include <set>
 
 #include <fmt/format.h>
 
@@ -45,6 +44,11 @@ struct Open {  // a short draw not yet settled
     std::int64_t quantity = 0;
 };
 
+struct Label {  // on the jar
+    Day ready{};
+    std::optional<Day> best_before;
+};
+
 struct Outcome {
     std::vector<Draw> draws;
     std::vector<std::pair<Open, std::int64_t>> settled;
@@ -56,12 +60,55 @@ public:
     Shelf(const Shop& shop, Stock& stock, std::vector<Outcome>& outcomes, const Holds& holds)
         : shop_{shop}, stock_{stock}, outcomes_{outcomes}, holds_{holds} {}
 
+    void post(std::uint32_t line) {
+        if (stock_.lines[line].counted && !compare(line)) return;
+        switch (stock_.lines[line].trip) {
+            case Trip::none:
+            case Trip::out: return stock_.lines[line].comes_in ? come_in(line) : go_out(line);
+            case Trip::sold_there:
+            case Trip::back: return settle_out(line);
+            case Trip::returned:
+            case Trip::spoiled: return take_back(line);
+        }
+    }
+
+private:
+    // Makes a line that comes in or goes out of one that states what was counted. False where there is
+    // nothing to do.
+    bool compare(std::uint32_t number) {
+        StockLine& line = stock_.lines[number];
+        Wide held = 0;
+        for (const OnShelf& each : lots_)
+            if (line.lot == kNoLot || each.lot == line.lot) held += each.left;
+        const Wide more = line.quantity - held;
+        line.comes_in = more > 0;
+        if (more <= 0) {
+            line.quantity = narrow(-more);
+            return more < 0;
+        }
+        if (line.lot == kNoLot) line.lot = lots_.empty() ? newest_ : lots_.back().lot;
+        if (line.lot == kNoLot) {
+            const Material& material = shop_.all<Material>()[line.material];
+            find(FindingCode::found_without_lot, line.fact, line.day, {shown(material, narrow(more)), material.name});
+            line.left_out = true;
+            return false;
+        }
+        Wide owed = 0;
+        for (const Open& each : short_) owed += each.quantity;
+        line.quantity = narrow(more + owed);
+        const auto known = made_.find(line.lot);
+        line.ready = known == made_.end() ? line.day : known->second.ready;
+        if (known != made_.end()) line.best_before = known->second.best_before;
+        return true;
+    }
+
     void come_in(std::uint32_t line) {
         StockLine& in = stock_.lines[line];
         if (seen_ + in.quantity > kGate) return leave_out(in);
         seen_ += in.quantity;
         const auto at = std::ranges::find(lots_, in.lot, &OnShelf::lot);
-        if (!made_.insert(in.lot).second)
+        newest_ = in.lot;
+        if (!made_.try_emplace(in.lot, Label{in.ready, in.best_before}).second && !in.counted)
             find(FindingCode::lot_made_twice, in.fact, in.day, {shop_.all<Lot>()[in.lot].code});
         OnShelf& held =
             at != lots_.end() ? *at : lots_.emplace_back(OnShelf{in.lot, 0, 0, in.ready, in.best_before, ++arrivals_});
@@ -134,7 +181,6 @@ public:
         if (returned.trip == Trip::returned) put_back(returned.lot, taken);
     }
 
-private:
     void put_back(std::uint32_t lot, std::int64_t quantity) {
         auto at = std::ranges::find(lots_, lot, &OnShelf::lot);
         if (at == lots_.end()) {
@@ -220,7 +266,8 @@ private:
     std::vector<Outcome>& outcomes_;
     const Holds& holds_;
     std::vector<OnShelf> lots_;
-    std::set<std::uint32_t> made_;
+    std::map<std::uint32_t, Label> made_;  // every lot that ever was
+    std::uint32_t newest_ = kNoLot;
     std::deque<Open> short_;
     std::map<std::uint32_t, OnShelf> empty_;          // lots that held goods once
     std::map<std::uint32_t, std::vector<Draw>> out_;  // at shops, by place of the OutAtShop, as they went
@@ -293,15 +340,7 @@ Stock allocate(const Shop& shop, std::span<const Event> events) {
     Follower follower{shop, holds};
     for (std::uint32_t line = 0; line < stock.lines.size(); ++line) {
         if (stock.lines[line].left_out) continue;
-        Shelf& shelf = shelves.try_emplace(stock.lines[line].material, shop, stock, outcomes, holds).first->second;
-        switch (stock.lines[line].trip) {
-            case Trip::none:
-            case Trip::out: stock.lines[line].comes_in ? shelf.come_in(line) : shelf.go_out(line); break;
-            case Trip::sold_there:
-            case Trip::back: shelf.settle_out(line); break;
-            case Trip::returned:
-            case Trip::spoiled: shelf.take_back(line); break;
-        }
+        shelves.try_emplace(stock.lines[line].material, shop, stock, outcomes, holds).first->second.post(line);
         follower.follow(stock.lines[line], outcomes[line].draws);
     }
     for (const Outcome& outcome : outcomes) {

@@ -3,6 +3,9 @@
 //
 // The named lot; else the open one; else the first to expire; else the oldest. What is not there
 // is short: it is settled from the next goods of that material that come.
+//
+// A count sets the books to what was counted. Where there is less, the difference goes out; where there
+// is more, it comes in, and with it what the material was short of, which it settles.
 #pragma once
 
 #include <optional>
@@ -33,6 +36,7 @@ struct StockLine {
     std::int64_t quantity = 0;   // base units, as the material is held
     Day day{};
     bool comes_in = false;
+    bool counted = false;   // at a count; until allocate() reaches it, `quantity` is what was counted
     bool for_sale = false;  // wants bars out of cure
     bool left_out = false;  // too large, or no way to the material's kind of amount
     Day ready{};

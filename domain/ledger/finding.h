@@ -64,11 +64,20 @@ enum class FindingCode : std::uint8_t {
     sitting_at_nothing,
     sat_at_when_gone,  // lot, vat or batch
     equipment_without_years,
-    pay_unknown,            // person: time counted, no hourly target or wage on record
-    nobody_named,           // time counted, but no person is on record
-    tariff_unknown,         // source
-    heat_not_complete,      // water or temperatures missing
-    dye_bill_without_work,  // no bed or vat of the colour was in hand that day
+    pay_unknown,                 // person: time counted, no hourly target or wage on record
+    nobody_named,                // time counted, but no person is on record
+    tariff_unknown,              // source
+    heat_not_complete,           // water or temperatures missing
+    dye_bill_without_work,       // no bed or vat of the colour was in hand that day
+    exchange_rate_unknown,       // currency: counted one to one
+    discount_more_than_goods,    // what is shared took a line's cost below nought
+    credit_more_than_cost,       // material: more credited than the goods that are here cost
+    correction_before_delivery,  // delivery
+    correction_of_nothing,       // delivery: no lines of it are on record
+    counted_twice,               // material
+    found_without_lot,           // amount, material: counted, and no lot of it ever was
+    cost_rule_waits,             // day: not the first of a financial year, so it counts from that day on
+    no_average_for,              // material: harvests, pigments, bars and colourants are costed by lot
 };
 
 struct Finding {

@@ -109,7 +109,8 @@ Holds holds(const Shop& shop, const Ledger& ledger) {
             case AccountKind::batch: return true;
             case AccountKind::boundary:
             case AccountKind::planting:
-            case AccountKind::out: return false;
+            case AccountKind::out:
+            case AccountKind::pool: return false;
         }
         return false;
     };

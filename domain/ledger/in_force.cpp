@@ -1,6 +1,7 @@
 #include "domain/ledger/in_force.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace dyestead {
 namespace {
@@ -113,6 +114,33 @@ Money dye_wear_accrued(const Shop& shop, Day day) {
     for (const Equipment& tool : shop.all<Equipment>())
         if (tool.dye_only != DyeOnly::no) sum += wear_accrued(tool, day).in_millionths();
     return capped(sum);
+}
+
+bool can_be_averaged(const Shop& shop, const Material& material) {
+    if (material.kind != MaterialKind::raw && material.kind != MaterialKind::seed) return false;
+    if (material.purpose == Purpose::colourant || material.colour) return false;
+    return std::ranges::none_of(
+        shop.all<Colour>(), [&](const Colour& each) { return each.bought_match == material.key; });
+}
+
+Day takes_effect(const Shop& shop, const CostRule& rule) {
+    const int stated = shop.all<About>().empty() ? 1 : shop.all<About>().front().year_begins.value_or(1);
+    const auto month = static_cast<unsigned>(stated >= 1 && stated <= 12 ? stated : 1);
+    const Day first = day_of(year_of(rule.from), month, 1);
+    return first >= rule.from ? first : day_of(year_of(rule.from) + 1, month, 1);
+}
+
+// The latest word; of one day, the one on the material itself before the one on all.
+CostBy cost_rule_in_force(const Shop& shop, const Material& material, Day day) {
+    if (!can_be_averaged(shop, material)) return CostBy::lot;
+    const CostRule* best = nullptr;
+    const auto rank = [](const CostRule& rule) { return std::tuple{rule.from, rule.material.has_value(), rule.key}; };
+    for (const CostRule& each : shop.all<CostRule>()) {
+        if (each.material && *each.material != material.key) continue;
+        if (takes_effect(shop, each) > day) continue;
+        if (best == nullptr || rank(each) > rank(*best)) best = &each;
+    }
+    return best == nullptr ? CostBy::lot : best->cost_by;
 }
 
 Money overhead_accrued(const Shop& shop, Day day) {

@@ -21,6 +21,12 @@ const PriceBelief* price_belief_in_force(const Shop& shop, Key<Colour> colour, D
 // Who worked where nobody is named: the first by code of the people who are the shop's own that day.
 const Person* default_person(const Shop& shop, Day day);
 
+// Whether a material's goods may leave at the moving average: what is bought and has no strength.
+bool can_be_averaged(const Shop& shop, const Material& material);
+// The first day of a financial year, from a cost rule's own day on.
+Day takes_effect(const Shop& shop, const CostRule& rule);
+CostBy cost_rule_in_force(const Shop& shop, const Material& material, Day day);
+
 // What a tool has worn by the end of a day: its price evenly by days from the day it was bought, over its
 // years (one at least); what is left of it on the day it is gone.
 Money wear_accrued(const Equipment& tool, Day day);

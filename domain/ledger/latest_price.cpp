@@ -1,6 +1,7 @@
 #include "domain/ledger/latest_price.h"
 
 #include "domain/facts/material_amount.h"
+#include "domain/ledger/bill.h"
 
 namespace dyestead {
 namespace {
@@ -31,7 +32,9 @@ std::optional<Rate> latest_price(const Shop& shop, Key<Material> key, Day day) {
         const Lot* lot = shop.find(line.lot);
         if (head == nullptr || lot == nullptr || lot->material != key || head->date > day) continue;
         if (latest && head->date < latest_day) continue;
-        if (const auto found = rate(*material, line.price, line.amount)) {
+        const DeliveryLine* one = &line;
+        const BillLine landed = bill_of(shop, *head, {&one, 1}).lines.front();
+        if (const auto found = rate(*material, landed.price + landed.tax, line.amount)) {
             latest = found;
             latest_day = head->date;
         }

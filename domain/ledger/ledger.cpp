@@ -10,7 +10,8 @@ AccountPlan account_plan(const Shop& shop) {
     plan.vats = plan.plantings + count(shop.all<Planting>());
     plan.batches = plan.vats + count(shop.all<Vat>());
     plan.outs = plan.batches + count(shop.all<Batch>());
-    plan.end = plan.outs + count(shop.all<OutAtShop>());
+    plan.pools = plan.outs + count(shop.all<OutAtShop>());
+    plan.end = plan.pools + count(shop.all<Material>());
     return plan;
 }
 

@@ -17,10 +17,14 @@ LossKind kind_of(LossReason reason) {
     return LossKind::other;
 }
 
-LossKind kind_of(const Shop& shop, FactRef fact, bool given) {
+LossKind kind_of(const Shop& shop, FactRef fact, bool given, bool found) {
     if (fact.kind == kKindOf<Loss>) {
         const Loss* loss = shop.find(Key<Loss>{fact.key});
         return loss == nullptr ? LossKind::other : kind_of(loss->reason);
+    }
+    if (fact.kind == kKindOf<CountLine>) {
+        const CountLine* line = shop.find(Key<CountLine>{fact.key});
+        return line == nullptr || !line->reason || found ? LossKind::found_or_missed : kind_of(*line->reason);
     }
     if (given) return LossKind::given;
     if (fact.kind == kKindOf<Planting> || fact.kind == kKindOf<PlantingEnd> || fact.kind == kKindOf<BedLost>)
@@ -47,7 +51,8 @@ std::vector<LossLine> losses(const Shop& shop, const Ledger& ledger, Period peri
         if (out == is_lost_or_given(movement.from)) continue;
         const Source& source = ledger.sources[movement.source];
         LossLine line;
-        line.kind = kind_of(shop, source.fact, (out ? movement.to : movement.from) == account(Boundary::given));
+        const bool given = (out ? movement.to : movement.from) == account(Boundary::given);
+        line.kind = kind_of(shop, source.fact, given, !out);
         line.fact = source.fact;
         line.day = movement.on();
         line.material = source.material;

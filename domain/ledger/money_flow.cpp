@@ -1,5 +1,7 @@
 #include "domain/ledger/money_flow.h"
 
+#include "domain/ledger/bill.h"
+
 namespace dyestead {
 namespace {
 
@@ -30,11 +32,16 @@ MoneyFlow money_flow(const Shop& shop, const Ledger& ledger, Period period) {
         at(flow.in, TakenAt::fair_card) += each.card;
         at(flow.out, PaidFor::payment_fees) += each.fees.total();
     }
+    const LinesOf<DeliveryLine> lines{shop};
     for (const Delivery& each : shop.all<Delivery>())
-        if (period.contains(each.date)) at(flow.out, PaidFor::carriage) += each.carriage;
-    for (const DeliveryLine& line : shop.all<DeliveryLine>())
-        if (const Delivery* head = shop.find(line.head); head != nullptr && period.contains(head->date))
-            at(flow.out, PaidFor::goods) += line.price;
+        if (period.contains(each.date)) {
+            const Bill bill = bill_of(shop, each, lines(each.key));
+            at(flow.out, PaidFor::carriage) += bill.carriage;
+            at(flow.out, PaidFor::goods) += bill.duty - bill.discount;
+            for (const BillLine& line : bill.lines) at(flow.out, PaidFor::goods) += line.price + line.tax;
+        }
+    for (const CostCorrection& each : shop.all<CostCorrection>())
+        if (period.contains(each.date)) at(flow.out, PaidFor::goods) += signed_amount(each);
     for (const Fair& each : shop.all<Fair>()) {
         if (period.contains(each.fee_paid.value_or(each.date))) at(flow.out, PaidFor::stalls) += each.fee;
         if (period.contains(each.date)) at(flow.out, PaidFor::travel) += each.travel.value_or(Money{});

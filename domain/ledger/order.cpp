@@ -6,6 +6,7 @@
 #include <tuple>
 
 #include "domain/facts/lines_of.h"
+#include "domain/ledger/in_force.h"
 
 namespace dyestead {
 namespace {
@@ -99,9 +100,33 @@ private:
             names(fact, fact.lot);
             return Content{kNoBestBefore, fact.amount.quantity.in_base(), 0};
         });
+        each(Phase::correction, &CostCorrection::date, [](const CostCorrection& fact) {
+            return Content{kNoBestBefore, 0, fact.amount.in_millionths()};
+        });
+        counts_and_rules();
         each(Phase::last, &PaidOut::date, [](const PaidOut& fact) {
             return Content{kNoBestBefore, 0, fact.amount.in_millionths()};
         });
+    }
+
+    void counts_and_rules() {
+        const LinesOf<CountLine> counted{shop_};
+        each(Phase::count, &Count::date, [&](const Count& fact) {
+            Content content{kNoBestBefore, 0, 0};
+            for (const CountLine* line : counted(fact.key))
+                if (line->counted) content[1] = plus(content[1], line->counted->quantity.in_base());
+            return content;
+        });
+        const Content none{kNoBestBefore, 0, 0};
+        each(Phase::settings, &CostRule::from, [&](const CostRule&) { return none; });
+        // A rule that has to wait comes up again on the day on which it takes effect.
+        std::uint32_t index = 0;
+        for (const CostRule& rule : shop_.all<CostRule>()) {
+            const Day day = takes_effect(shop_, rule);
+            if (day != rule.from && day <= as_of_)
+                events_.push_back({day, Phase::settings, none, kKindOf<CostRule>, index, rule.key.number});
+            ++index;
+        }
     }
 
     void garden() {

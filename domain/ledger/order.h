@@ -11,8 +11,10 @@
 namespace dyestead {
 
 enum class Phase : std::uint8_t {
+    settings,
     already_here,
     delivery,
+    correction,
     sow,
     tend,
     harvest,
@@ -27,7 +29,8 @@ enum class Phase : std::uint8_t {
     returned,
     loss,
     sitting,
-    last,  // planting ended, bills
+    last,   // planting ended, bills
+    count,  // the shelf at the end of the day
 };
 
 struct Event {

@@ -38,7 +38,10 @@ public:
         // Exactly one of these is the event's own.
         post_to<AlreadyHere>(cupboard_, event);
         post_to<Delivery>(cupboard_, event);
+        post_to<CostCorrection>(cupboard_, event);
         post_to<Loss>(cupboard_, event);
+        post_to<Count>(cupboard_, event);
+        post_to<CostRule>(cupboard_, event);
         post_to<Planting>(garden_, event);
         post_to<StandingBed>(garden_, event);
         post_to<Tending>(garden_, event);

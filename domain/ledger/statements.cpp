@@ -41,6 +41,8 @@ std::vector<QuantityPartition> quantity_partitions(const Shop& shop, const Ledge
             term.stock -= movement.quantity;
         } else if (movement.from == account(Boundary::sold)) {
             term.sold -= movement.quantity;
+        } else if (movement.from == account(Boundary::lost)) {
+            term.lost -= movement.quantity;  // found at a count
         } else if (movement.from < kBoundaries) {
             term.in += movement.quantity;
         } else {

@@ -27,7 +27,7 @@ struct QuantityPartition {
     std::int64_t stock = 0;
     std::int64_t in_progress = 0;  // bars in cure
     std::int64_t sold = 0;
-    std::int64_t lost = 0;
+    std::int64_t lost = 0;  // less what counts found
     std::int64_t given = 0;
     std::int64_t used = 0;  // into a planting, vat, batch or wrapping
 

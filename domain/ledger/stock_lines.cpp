@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <set>
 
 #include "domain/facts/lines_of.h"
@@ -7,6 +8,9 @@
 
 namespace dyestead {
 namespace {
+
+// Days; what is typed beyond it is as good as for ever.
+constexpr int kLongestShelfLife = 100'000;
 
 template <class Fact>
 std::uint32_t place(const Shop& shop, Key<Fact> key) {
@@ -26,7 +30,7 @@ public:
         });
         post<Delivery>(event, [&](const Delivery& fact) {
             for (const DeliveryLine* line : delivered_(fact.key))
-                comes_in(ref(*line), line->lot, line->amount, fact.date, line->best_before);
+                comes_in(ref(*line), line->lot, line->amount, fact.date, best_before(*line, fact.date));
         });
         post<Planting>(event, [&](const Planting& fact) { uses(sown_, fact); });
         post<Tending>(event, [&](const Tending& fact) { uses(fed_, fact); });
@@ -74,6 +78,7 @@ public:
             keep(line, bars(std::max(0, fact.bars)));
         });
         post<Loss>(event, [&](const Loss& fact) { goes_out(ref(fact), fact.material, fact.lot, fact.amount, false); });
+        post<Count>(event, [&](const Count& fact) { counts(fact); });
     }
 
 private:
@@ -131,6 +136,44 @@ private:
         keep(line, bars(std::max(0, count)));
     }
 
+    std::optional<Day> best_before(const DeliveryLine& line, Day came) const {
+        if (line.best_before) return line.best_before;
+        const Lot* lot = shop_.find(line.lot);
+        const Material* material = lot == nullptr ? nullptr : shop_.find(lot->material);
+        if (material == nullptr || !material->shelf_life_days) return std::nullopt;
+        return came + Days{std::min(*material->shelf_life_days, kLongestShelfLife)};
+    }
+
+    // The first line of a lot, or of all of a material, stands.
+    void counts(const Count& fact) {
+        std::set<Key<Material>> all_of;
+        std::set<Key<Material>> some_of;
+        std::set<Key<Lot>> lots;
+        for (const CountLine* line : counted_(fact.key)) {
+            if (!line->counted) continue;
+            const Material* material = shop_.find(line->material);
+            if (material == nullptr) continue;
+            const bool again = all_of.contains(line->material) ||
+                               (line->lot ? lots.contains(*line->lot) : some_of.contains(line->material));
+            if (again) {
+                find(FindingCode::counted_twice, ref(*line), {material->name});
+                continue;
+            }
+            const Lot* lot = line->lot ? shop_.find(*line->lot) : nullptr;
+            if (lot != nullptr && lot->material != line->material) {
+                find(FindingCode::lot_of_another_material, ref(*line), {lot->code, material->name});
+                continue;
+            }
+            (line->lot ? some_of : all_of).insert(line->material);
+            if (line->lot) lots.insert(*line->lot);
+            StockLine counted = of(ref(*line));
+            counted.material = place(shop_, line->material);
+            counted.lot = lot == nullptr ? kNoLot : place(shop_, *line->lot);
+            counted.counted = true;
+            keep(counted, *line->counted);
+        }
+    }
+
     void keep(StockLine line, const Amount& amount) {
         if (line.material == kNoLot) return;
         const Material& material = shop_.all<Material>()[line.material];
@@ -154,6 +197,7 @@ private:
     Stock& stock_;
     Day day_{};
     LinesOf<DeliveryLine> delivered_{shop_};
+    LinesOf<CountLine> counted_{shop_};
     LinesOf<PlantingUse> sown_{shop_};
     LinesOf<TendingUse> fed_{shop_};
     LinesOf<VatUse> steeped_{shop_};

@@ -28,6 +28,7 @@ StockKind kind_of(const Shop& shop, const Ledger& ledger, Account account, Day d
         case AccountKind::vat: return StockKind::vats;
         case AccountKind::batch: return StockKind::batches;
         case AccountKind::out: return StockKind::bars_out;
+        case AccountKind::pool: return kind_of(shop.all<Material>()[index].kind);
     }
     return StockKind::raw;
 }
@@ -35,7 +36,7 @@ StockKind kind_of(const Shop& shop, const Ledger& ledger, Account account, Day d
 // How many bars are out, in thousandths, by OutAtShop.
 std::vector<std::int64_t> out_at_shops(const Ledger& ledger, Day day) {
     const AccountPlan& plan = ledger.accounts;
-    std::vector<std::int64_t> out(plan.end - plan.outs);
+    std::vector<std::int64_t> out(plan.pools - plan.outs);
     for (const Movement& movement : ledger.movements) {
         if (movement.on() > day) break;
         if (plan.kind(movement.from) == AccountKind::out) out[plan.index(movement.from)] -= movement.quantity;
@@ -83,13 +84,19 @@ StockValue stock_value(const Shop& shop, const Ledger& ledger, Day day) {
     const std::vector<Cost> held = balances_at(ledger, day);
     const std::vector<LotQuantity> lots = lot_quantities(shop, ledger, day);
     const std::vector<std::int64_t> out = out_at_shops(ledger, day);
+    std::vector<std::int64_t> left;
+    for (const LotQuantity& lot : lots) left.push_back(lot.left);
+    const std::vector<Cost> lot_cost = lot_costs(shop, ledger.accounts, held, left);
     StockValue value;
-    for (Account each = kBoundaries; each < ledger.accounts.end; ++each) {
+    for (Account each = kBoundaries; each < ledger.accounts.pools; ++each) {
         StockItem item;
         item.kind = kind_of(shop, ledger, each, day);
         item.account = each;
         item.cost = held[each];
-        if (ledger.accounts.kind(each) == AccountKind::lot) item.quantity = lots[ledger.accounts.index(each)].left;
+        if (ledger.accounts.kind(each) == AccountKind::lot) {
+            item.quantity = left[ledger.accounts.index(each)];
+            item.cost = lot_cost[ledger.accounts.index(each)];
+        }
         if (ledger.accounts.kind(each) == AccountKind::out) item.quantity = out[ledger.accounts.index(each)];
         if (item.quantity == 0 && item.cost.is_zero()) continue;
         value.of[static_cast<std::size_t>(item.kind)] += item.cost;

@@ -20,4 +20,9 @@ bool in_cure(const Shop& shop, const Ledger& ledger, std::uint32_t lot, Day day)
 // One for each account. Requires: day <= ledger.as_of.
 std::vector<Cost> balances_at(const Ledger& ledger, Day day);
 
+// The cost of every lot's goods: what stands in its own account, and its share, by quantity, of the pool
+// of its material. `held` has one for each account, `left` one for each lot, in base units.
+std::vector<Cost> lot_costs(const Shop& shop, const AccountPlan& plan, const std::vector<Cost>& held,
+                            const std::vector<std::int64_t>& left);
+
 }  // namespace dyestead

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "domain/ledger/in_force.h"
+#include "domain/ledger/terms.h"
 
 namespace dyestead {
 namespace {
@@ -38,7 +39,7 @@ bool pays(Money per_hour, Minutes time) {
 }  // namespace
 
 Bookkeeper::Bookkeeper(const Shop& shop, const Stock& stock, Day as_of)
-    : shop_{shop}, stock_{stock}, short_(stock.draws.size()), last_(shop.all<Material>().size()) {
+    : shop_{shop}, stock_{stock}, short_(stock.draws.size()), last_(shop.all<Material>().size()), pools_(last_.size()) {
     ledger_.as_of = as_of;
     ledger_.accounts = account_plan(shop);
     ledger_.balances.resize(ledger_.accounts.end);
@@ -63,7 +64,8 @@ void Bookkeeper::move(Account from, Account to, std::uint32_t source, std::int64
         {from, to, source, static_cast<std::int32_t>(day_.time_since_epoch().count()), quantity, cost});
     ledger_.balances[from] -= cost;
     ledger_.balances[to] += cost;
-    if (ledger_.accounts.kind(to) == AccountKind::lot) ledger_.lots[ledger_.accounts.index(to)].cost_in += cost;
+    if (ledger_.accounts.kind(to) == AccountKind::lot && ledger_.accounts.kind(from) != AccountKind::pool)
+        ledger_.lots[ledger_.accounts.index(to)].cost_in += cost;
 }
 
 void Bookkeeper::enter(Boundary from, Account to, FactRef fact, const Cost& cost) {
@@ -84,6 +86,66 @@ const StockLine* Bookkeeper::line_of(FactRef fact) const {
     return found == lines().end() || found->left_out ? nullptr : &*found;
 }
 
+Bookkeeper::Holder Bookkeeper::holder(std::uint32_t material, std::uint32_t index) const {
+    const Pool& pooled = pools_[material];
+    return pooled.averaged ? Holder{pool(material), pooled.left} : Holder{lot(index), ledger_.lots[index].left};
+}
+
+Cost Bookkeeper::worth(std::uint32_t material, std::uint32_t lot, std::int64_t quantity) const {
+    const Holder held = holder(material, lot);
+    return share_of(balance(held.account), quantity, held.quantity);
+}
+
+void Bookkeeper::leave(std::uint32_t material, std::uint32_t index, Account to, std::uint32_t source,
+                       std::int64_t quantity, const Cost& cost) {
+    ledger_.lots[index].left -= quantity;
+    Pool& pooled = pools_[material];
+    if (!pooled.averaged) return move(lot(index), to, source, quantity, cost);
+    pooled.left -= quantity;
+    move(lot(index), to, source, quantity, {});
+    if (!cost.is_zero()) move(pool(material), to, source, 0, cost);
+}
+
+void Bookkeeper::put_in(std::uint32_t material, std::uint32_t index, Account from, std::uint32_t source,
+                        std::int64_t quantity, const Cost& cost) {
+    LotState& state = ledger_.lots[index];
+    state.received += quantity;
+    state.left += quantity;
+    Pool& pooled = pools_[material];
+    if (!pooled.averaged) return move(from, lot(index), source, quantity, cost);
+    pooled.left += quantity;
+    state.cost_in += cost;
+    move(from, lot(index), source, quantity, {});
+    if (!cost.is_zero()) move(from, pool(material), source, 0, cost);
+}
+
+void Bookkeeper::add_cost(Boundary from, std::uint32_t material, std::uint32_t index, FactRef fact, const Cost& cost) {
+    const Account to = holder(material, index).account;
+    const Cost before = balance(to);
+    enter(from, to, fact, cost);
+    if (to != lot(index)) ledger_.lots[index].cost_in += balance(to) - before;
+}
+
+void Bookkeeper::cost_by(std::uint32_t material, CostBy rule, FactRef fact) {
+    Pool& pooled = pools_[material];
+    const bool averaged = rule == CostBy::average;
+    if (pooled.averaged == averaged) return;
+    pooled.averaged = averaged;
+    const std::uint32_t from = source(fact, material);
+    const Key<Material> key = shop_.all<Material>()[material].key;
+    for (std::uint32_t i = 0; i < ledger_.lots.size(); ++i) {
+        const std::int64_t left = ledger_.lots[i].left;
+        if (left == 0 || shop_.all<Lot>()[i].material != key) continue;
+        if (averaged) {
+            pooled.left += left;
+            move(lot(i), pool(material), from, 0, balance(lot(i)));
+        } else {
+            move(pool(material), lot(i), from, 0, share_of(balance(pool(material)), left, pooled.left));
+            pooled.left -= left;
+        }
+    }
+}
+
 void Bookkeeper::take_all(Account to) {
     for (const StockLine& line : lines())
         if (!line.comes_in) take(line, to);
@@ -97,23 +159,18 @@ void Bookkeeper::take(const StockLine& line, Account to) {
             take_short(line, draw, from, to);
             continue;
         }
-        LotState& lot_state = ledger_.lots[draw.lot];
-        const Cost cost = share_of(balance(lot(draw.lot)), draw.quantity, lot_state.left);
-        lot_state.left -= draw.quantity;
-        move(lot(draw.lot), to, from, draw.quantity, cost);
+        leave(line.material, draw.lot, to, from, draw.quantity, worth(line.material, draw.lot, draw.quantity));
     }
 }
 
 void Bookkeeper::take_short(const StockLine& line, const Draw& draw, std::uint32_t from, Account to) {
     Short& owed = short_[static_cast<std::size_t>(&draw - stock_.draws.data())];
-    owed = {provisional(line, draw.quantity), draw.quantity};
+    owed = {latest_cost(line, draw.quantity), draw.quantity};
     entered_ += sizes(owed.cost);
     move(account(Boundary::provisional), to, from, draw.quantity, owed.cost);
 }
 
-// The latest goods' cost for so much of them; nothing, with a finding, where none ever came or the
-// sum would pass the gate.
-Cost Bookkeeper::provisional(const StockLine& line, std::int64_t quantity) {
+Cost Bookkeeper::latest_cost(const StockLine& line, std::int64_t quantity) {
     const UnitCost& last = last_[line.material];
     if (last.quantity == 0) {
         find(FindingCode::no_cost_known, line.fact, {shop_.all<Material>()[line.material].name});
@@ -135,23 +192,25 @@ Cost Bookkeeper::provisional(const StockLine& line, std::int64_t quantity) {
 
 void Bookkeeper::receive(const StockLine& line, Account from, const Cost& cost) {
     LotState& state = ledger_.lots[line.lot];
-    if (!state.made) state.made = day_;
-    state.ready = line.ready;
-    state.best_before = line.best_before;
-    state.received += line.quantity;
-    state.left += line.quantity;
+    // What is on the jar stays on it, whatever is put to it later.
+    if (!state.made) {
+        state.made = day_;
+        state.ready = line.ready;
+        state.best_before = line.best_before;
+    }
     const bool from_outside = ledger_.accounts.kind(from) == AccountKind::boundary;
     const bool left_out = from_outside && !fits(entered_, cost);
     if (left_out) find(FindingCode::too_large, line.fact);
     if (from_outside && !left_out) entered_ += sizes(cost);
-    move(from, lot(line.lot), source(line.fact, line.material, true), line.quantity, left_out ? Cost{} : cost);
+    put_in(
+        line.material, line.lot, from, source(line.fact, line.material, true), line.quantity, left_out ? Cost{} : cost);
 }
 
 void Bookkeeper::finish() {
     for (const StockLine& line : lines()) {
         if (!line.comes_in || line.left_out) continue;
-        const LotState& state = ledger_.lots[line.lot];
-        if (state.left > 0) last_[line.material] = {balance(lot(line.lot)), state.left};
+        const Holder held = holder(line.material, line.lot);
+        if (held.quantity > 0 && !line.counted) last_[line.material] = {balance(held.account), held.quantity};
         settle(number_of(line));
     }
 }
@@ -160,16 +219,15 @@ void Bookkeeper::settle(std::uint32_t number) {
     const StockLine& line = stock_.lines[number];
     for (std::uint32_t i = stock_.first_settlement[number]; i < stock_.first_settlement[number + 1]; ++i) {
         const Settlement& settlement = stock_.settlements[i];
-        LotState& state = ledger_.lots[line.lot];
         Short& owed = short_[settlement.draw];
-        const Cost came_to = share_of(balance(lot(line.lot)), settlement.quantity, state.left);
+        const Cost came_to = worth(line.material, line.lot, settlement.quantity);
         const Cost was = share_of(owed.cost, settlement.quantity, owed.left);
-        state.left -= settlement.quantity;
         owed.left -= settlement.quantity;
         owed.cost -= was;
         const std::uint32_t from = source(line.fact, line.material, true);
-        move(lot(line.lot), account(Boundary::provisional), from, settlement.quantity, was);
-        move(lot(line.lot), account(Boundary::shortfall), from, 0, came_to - was);
+        const Account held = holder(line.material, line.lot).account;
+        leave(line.material, line.lot, account(Boundary::provisional), from, settlement.quantity, was);
+        move(held, account(Boundary::shortfall), from, 0, came_to - was);
     }
 }
 
@@ -227,7 +285,10 @@ void Bookkeeper::find(FindingCode code, FactRef about, std::vector<std::string> 
 }
 
 Ledger Bookkeeper::close() && {
-    for (std::uint32_t i = 0; i < ledger_.lots.size(); ++i) ledger_.lots[i].cost = balance(lot(i));
+    std::vector<std::int64_t> left;
+    for (const LotState& state : ledger_.lots) left.push_back(state.left);
+    const std::vector<Cost> costs = lot_costs(shop_, ledger_.accounts, ledger_.balances, left);
+    for (std::size_t i = 0; i < costs.size(); ++i) ledger_.lots[i].cost = costs[i];
     std::ranges::stable_sort(ledger_.findings, {}, &Finding::day);
     return std::move(ledger_);
 }

@@ -39,6 +39,7 @@ public:
     Account vat(std::uint32_t index) const { return ledger_.accounts.vats + index; }
     Account batch(std::uint32_t index) const { return ledger_.accounts.batches + index; }
     Account out(std::uint32_t index) const { return ledger_.accounts.outs + index; }
+    Account pool(std::uint32_t material) const { return ledger_.accounts.pools + material; }
     const Cost& balance(Account account) const { return ledger_.balances[account]; }
 
     std::uint32_t source(FactRef fact, std::uint32_t material = 0, bool named = false);
@@ -47,11 +48,34 @@ public:
     // Cost from outside: left out with a finding where the total would pass the gate.
     void enter(Boundary from, Account to, FactRef fact, const Cost& cost);
 
+    // Where the cost of a lot's goods stands, and how much of the goods: in the lot itself, or in the pool
+    // of its material while that is costed at the moving average.
+    struct Holder {
+        Account account = 0;
+        std::int64_t quantity = 0;
+    };
+    Holder holder(std::uint32_t material, std::uint32_t lot) const;
+    // The cost that goes with so much of a lot.
+    Cost worth(std::uint32_t material, std::uint32_t lot, std::int64_t quantity) const;
+    // Goods leave a lot, and a cost its holder.
+    void leave(std::uint32_t material, std::uint32_t lot, Account to, std::uint32_t source, std::int64_t quantity,
+               const Cost& cost);
+    // The reverse of it.
+    void put_in(std::uint32_t material, std::uint32_t lot, Account from, std::uint32_t source, std::int64_t quantity,
+                const Cost& cost);
+    // Cost from outside to the goods of a lot.
+    void add_cost(Boundary from, std::uint32_t material, std::uint32_t lot, FactRef fact, const Cost& cost);
+    // From now on by the moving average, or by lot. The open lots' cost becomes the pool, or the reverse.
+    void cost_by(std::uint32_t material, CostBy rule, FactRef fact);
+
     // All uses of the event go to one account.
     void take_all(Account to);
     void take(const StockLine& line, Account to);
     // A draw that is short: taken provisionally, at the latest goods' cost.
     void take_short(const StockLine& line, const Draw& draw, std::uint32_t source, Account to);
+    // The latest goods' cost for so much of them; nothing, with a finding, where none ever came or the
+    // sum would pass the gate.
+    Cost latest_cost(const StockLine& line, std::int64_t quantity);
     // The goods of a line come into their lot from an account, at a cost.
     void receive(const StockLine& line, Account from, const Cost& cost);
     // The event's stock line of a fact; null where it has none or was left out.
@@ -74,6 +98,10 @@ private:
         Cost cost{};
         std::int64_t left = 0;
     };
+    struct Pool {
+        bool averaged = false;
+        std::int64_t left = 0;
+    };
     struct UnitCost {
         Cost cost{};
         std::int64_t quantity = 0;
@@ -82,7 +110,6 @@ private:
     std::uint32_t number_of(const StockLine& line) const {
         return static_cast<std::uint32_t>(&line - stock_.lines.data());
     }
-    Cost provisional(const StockLine& line, std::int64_t quantity);
     void settle(std::uint32_t line);
     const Pay* pay(const std::optional<Key<Person>>& who, FactRef fact, bool& known);
 
@@ -93,6 +120,7 @@ private:
     std::uint32_t event_ = 0;
     std::vector<Short> short_;    // one for each draw of the stock
     std::vector<UnitCost> last_;  // one for each material: what its latest goods cost
+    std::vector<Pool> pools_;     // one for each material
     Cost entered_{};              // sizes of all that came in
 };
 
@@ -203,11 +231,18 @@ public:
     explicit CupboardBook(Bookkeeper& books);
     void post(const AlreadyHere& fact);
     void post(const Delivery& fact);
+    void post(const CostCorrection& fact);
     void post(const Loss& fact);
+    void post(const Count& fact);
+    void post(const CostRule& fact);
 
 private:
+    Money add_to_goods(const DeliveryLine& line, Money part, FactRef fact);
+    void lose(const StockLine& line, LossReason reason);
+
     Bookkeeper& books_;
     LinesOf<DeliveryLine> lines_;
+    std::vector<std::int64_t> found_;       // one for each lot: base units found at counts
     std::vector<std::int64_t> usual_lost_;  // one for each lot: base units lost as usual so far
 };
 

@@ -36,8 +36,11 @@ std::vector<StallBook::Piece> StallBook::take(const StockLine& line, Account to)
     std::vector<Piece> pieces;
     for (std::size_t i = before; i < ledger.movements.size(); ++i) {
         const Movement& movement = ledger.movements[i];
-        if (movement.to != to || movement.quantity == 0) continue;
+        if (movement.to != to) continue;
         const bool of_lot = ledger.accounts.kind(movement.from) == AccountKind::lot;
+        // What was averaged leaves its pool beside the lot.
+        if (movement.quantity == 0 && !pieces.empty()) pieces.back().cost += movement.cost;
+        if (movement.quantity == 0) continue;
         pieces.push_back({of_lot ? ledger.accounts.index(movement.from) : kNoLot, movement.quantity, movement.cost});
     }
     return pieces;
@@ -50,10 +53,7 @@ void StallBook::sold(const Piece& piece) {
 }
 
 void StallBook::come_back(Account from, const StockLine& line, const Draw& draw, const Cost& cost) {
-    LotState& state = books_.ledger().lots[draw.lot];
-    state.received += draw.quantity;
-    state.left += draw.quantity;
-    books_.move(from, books_.lot(draw.lot), books_.source(line.fact, line.material, true), draw.quantity, cost);
+    books_.put_in(line.material, draw.lot, from, books_.source(line.fact, line.material, true), draw.quantity, cost);
 }
 
 std::int64_t StallBook::sell(FactRef fact, std::optional<Money> price) {
@@ -150,9 +150,8 @@ void StallBook::post(const Returned& fact) {
             returned.bars += draw.quantity;
             come_back(account(Boundary::sold), *line, draw, cost);
             if (line->trip != Trip::spoiled) continue;
-            books_.ledger().lots[draw.lot].left -= draw.quantity;
             const std::uint32_t source = books_.source(line->fact, line->material, true);
-            books_.move(books_.lot(draw.lot), account(Boundary::lost), source, draw.quantity, cost);
+            books_.leave(line->material, draw.lot, account(Boundary::lost), source, draw.quantity, cost);
         }
     }
     books_.ledger().returned.push_back(returned);

@@ -235,6 +235,61 @@ Words words(FindingCode code) {
                             "stands with the period: check its date."),
                     message("{count} bills are for dye work only, but no bed or vat was in hand on their day, first "
                             "{fact} on {day}: check their dates.")};
+        case FindingCode::exchange_rate_unknown:
+            return {"exchange-rate-unknown",
+                    message("The bill of {fact} is in {first} without a rate, so each {first} counts as one of the "
+                            "shop's own currency: enter the rate on the bill."),
+                    message("{count} bills are in {first} without a rate, so each {first} counts as one of the shop's "
+                            "own currency, first {fact}: enter the rates on the bills.")};
+        case FindingCode::discount_more_than_goods:
+            return {"discount-more-than-goods",
+                    message("At {fact} the discount is more than the goods cost, so they count as free and the rest "
+                            "stands with the period: check the discount."),
+                    message("{count} times a discount is more than the goods cost, so they count as free and the rest "
+                            "stands with the period, first at {fact}: check the discounts.")};
+        case FindingCode::credit_more_than_cost:
+            return {"credit-more-than-cost",
+                    message("The credit {fact} is more than the {first} that is still here cost, so the rest stands "
+                            "with the period: check its amount."),
+                    message("{count} credits are more than the {first} that was still here cost, so the rest stands "
+                            "with the period, first {fact}: check their amounts.")};
+        case FindingCode::correction_before_delivery:
+            return {"correction-before-delivery",
+                    message("The correction {fact} is dated {day}, before the delivery {first} came, so it stands with "
+                            "the period: check the two dates."),
+                    message("{count} corrections are dated before the delivery {first} came, so they stand with the "
+                            "period, first {fact} on {day}: check the dates.")};
+        case FindingCode::correction_of_nothing:
+            return {"correction-of-nothing",
+                    message("The correction {fact} is of the delivery {first}, which has no goods on record, so it "
+                            "stands with the period: enter what came."),
+                    message("{count} corrections are of the delivery {first}, which has no goods on record, so they "
+                            "stand with the period, first {fact}: enter what came.")};
+        case FindingCode::counted_twice:
+            return {"counted-twice",
+                    message("{first} is counted a second time at {fact}, so only its first line stands: keep one, or "
+                            "count lot by lot."),
+                    message("{first} is counted {count} times more than once, so only the first lines stand, first at "
+                            "{fact}: keep one a count, or count lot by lot.")};
+        case FindingCode::found_without_lot:
+            return {"found-without-lot",
+                    message("{first} of {second} was counted on {day}, but no lot of it was ever recorded ({fact}): "
+                            "enter what was already here, or name its lot."),
+                    message("{count} times {second} was counted, but no lot of it was ever recorded, first on {day} "
+                            "({fact}): enter what was already here, or name its lot."),
+                    0};
+        case FindingCode::cost_rule_waits:
+            return {"cost-rule-waits",
+                    message("How stock is costed changes only with a new financial year, so {fact} counts from "
+                            "{first}: date it to that day."),
+                    message("How stock is costed changes only with a new financial year, so {count} changes count "
+                            "from {first}, first {fact}: date them to that day.")};
+        case FindingCode::no_average_for:
+            return {"no-average-for",
+                    message("{first} is always costed lot by lot, for its lots differ, so {fact} changes nothing: "
+                            "take it away, or name another material."),
+                    message("{first} is always costed lot by lot, for its lots differ, so {count} changes do nothing, "
+                            "first {fact}: take them away, or name another material.")};
     }
     return {};
 }

@@ -118,6 +118,7 @@ std::string name_of(Boundary boundary) {
         case Boundary::dye_avoidable: return tr("dye-only bills with no bed or vat in hand");
         case Boundary::dye_sunk: return tr("dye-only bills spent either way");
         case Boundary::shortfall: return tr("settled at another cost than it was taken at");
+        case Boundary::corrections: return tr("later words on what goods cost that are gone");
         case Boundary::office: return tr("hours for the shop as a whole");
         case Boundary::other: return tr("other");
     }
@@ -224,6 +225,7 @@ std::string_view key_of(Boundary boundary) {
         case Boundary::dye_avoidable: return "dye_avoidable";
         case Boundary::dye_sunk: return "dye_sunk";
         case Boundary::shortfall: return "shortfall";
+        case Boundary::corrections: return "corrections";
         case Boundary::office: return "office";
         case Boundary::other: return "other";
     }

@@ -144,11 +144,22 @@ TEST_CASE("exercises A and B of the chapter keep every unit and every penny") {
 }
 
 // Source: OpenStax, the same volume, section 11.3: a drill press at 22,000 with 2,500 and 800 of costs to get it in
-// place stands at 25,300. IAS 2, paragraph 11, asks the same of goods.
+// place stands at 25,300. IAS 2, paragraph 11, asks the same of goods: price, duties and taxes that are not got back,
+// carriage, less discounts. The figures of the second part are arithmetic.
 TEST_CASE("what it costs to get goods here belongs to the goods") {
     ShopBuilder b;
     const auto press = b.material("drill press", Purpose::other, HeldAs::count);
     const Day day = day_of(2019, 1, 2);
-    b.delivery(day, press, pieces(1), Money::units(22'000), Money::units(2'500 + 800));
-    CHECK(replay(b.shop(), day).lots[0].cost.materials == Money::units(25'300));
+    b.delivery(day, press, pieces(1), Money::units(22'000), Money::units(2'500));
+    auto& bill = b.all<Delivery>().back();
+    bill.duty = Money::units(800);
+    const auto landed = [&] { return replay(b.shop(), day).lots[0].cost.materials; };
+    CHECK(landed() == Money::units(25'300));
+    bill.discount = Money::units(1'100);
+    b.all<DeliveryLine>().back().tax = Ratio{20, 100};
+    CHECK(landed() == Money::units(25'300 - 1'100 + 4'400));
+    auto& registered = b.add<SalesTax>();
+    registered.from = day;
+    registered.rate = Ratio{20, 100};
+    CHECK(landed() == Money::units(25'300 - 1'100));
 }

@@ -1,7 +1,7 @@
 #include "tests/support/random_shop.h"
 
+#include "tests/support/random_cupboard.h"
 #include "tests/support/random_selling.h"
-#include "tests/support/shop_builder.h"
 
 namespace dyestead::test {
 namespace {
@@ -11,6 +11,10 @@ public:
     Maker() {
         oil_ = builder_.material("oil", Purpose::oil);
         builder_.at(oil_).density = Ratio{9, 10};
+        builder_.at(oil_).shelf_life_days = 90;
+        auto& about = builder_.add<About>();
+        about.currency = "EUR";
+        about.year_begins = 3;  // so that a year begins within kDays
         band_ = builder_.material("band", Purpose::wrapping, HeldAs::count);
         seed_ = builder_.made("seed", MaterialKind::seed);
         leaf_ = builder_.made("leaf", MaterialKind::harvest);
@@ -54,6 +58,7 @@ public:
 
     void act(const Act& act) {
         const Day day = kFirstDay + Days{act.day};
+        if (act.what >= kFirstCupboardAct) return cupboard_act(builder_, act, day);
         switch (act.what) {
             case 0: delivery(act, day); break;
             case 1: {
@@ -61,7 +66,7 @@ public:
                 auto& fact = builder_.add<AlreadyHere>();
                 fact.date = day;
                 fact.lot = lot;
-                fact.amount = amount(raw(act.c), act.a);
+                fact.amount = some_of(builder_, raw(act.c), act.a);
                 if (act.b % 3 != 0) fact.cost = Money::millionths(act.b * 77'777LL);
                 if (act.b % 5 == 0) fact.time = minutes(act.a);
                 break;
@@ -106,7 +111,7 @@ public:
                 break;
             }
             case 9: {
-                const auto lot = a_lot_of(bar_, act.a);
+                const auto lot = a_lot_of(builder_, bar_, act.a);
                 if (!lot) break;
                 auto& fact = builder_.add<Wrapping>();
                 fact.date = day;
@@ -126,7 +131,7 @@ public:
                 const Key<Sale> key = fact.key;
                 auto& line = builder_.add<SaleLine>(key);
                 line.bar = bar_;
-                if (act.b % 3 == 0) line.lot = a_lot_of(bar_, act.a);
+                if (act.b % 3 == 0) line.lot = a_lot_of(builder_, bar_, act.a);
                 line.bars = act.b % 9;
                 line.price = Money::hundredths(act.a);
                 break;
@@ -136,8 +141,8 @@ public:
                 auto& fact = builder_.add<Loss>();
                 fact.date = day;
                 fact.material = material;
-                if (act.b % 3 == 0) fact.lot = a_lot_of(material, act.b);
-                fact.amount = amount(material, act.a);
+                if (act.b % 3 == 0) fact.lot = a_lot_of(builder_, material, act.b);
+                fact.amount = some_of(builder_, material, act.a);
                 fact.reason = static_cast<LossReason>(act.b % 8);
                 break;
             }
@@ -189,38 +194,23 @@ private:
             own_, paid_, std::nullopt}[static_cast<std::size_t>(number % 3)];
     }
 
-    Amount amount(Key<Material> material, int number) {
-        if (builder_.at(material).held_as == HeldAs::count) return pieces(number);
-        return number % 4 == 0 && builder_.at(material).density
-                   ? Amount{Quantity::microlitres(number * 1'000LL), Unit::ml, Mark::measured}
-                   : Amount{Quantity::milligrams(number * 1'001LL), Unit::mg, Mark::measured};
-    }
-
     template <class Fact>
     Key<Fact> one(int number) {
         const auto& list = builder_.all<Fact>();
         return list[static_cast<std::size_t>(number) % list.size()].key;
     }
 
-    std::optional<Key<Lot>> a_lot_of(Key<Material> material, int number) {
-        std::vector<Key<Lot>> found;
-        for (const Lot& lot : builder_.all<Lot>())
-            if (lot.material == material) found.push_back(lot.key);
-        if (found.empty()) return std::nullopt;
-        return found[static_cast<std::size_t>(number) % found.size()];
-    }
-
     template <class Of>
     void use(Key<Of> head, Key<Material> material, int number) {
-        const auto lot = number % 3 == 0 ? a_lot_of(material, number) : std::nullopt;
+        const auto lot = number % 3 == 0 ? a_lot_of(builder_, material, number) : std::nullopt;
         auto& line = builder_.add<UseIn<Of>>(head);
         line.material = material;
         line.lot = lot;
-        line.amount = amount(material, number);
+        line.amount = some_of(builder_, material, number);
     }
 
     void delivery(const Act& act, Day day) {
-        builder_.delivery(day, raw(act.c), amount(raw(act.c), act.a), Money::millionths(act.b * 54'321LL),
+        builder_.delivery(day, raw(act.c), some_of(builder_, raw(act.c), act.a), Money::millionths(act.b * 54'321LL),
                           Money::millionths((act.c % 5) * 1'111'111LL));
         auto& head = builder_.all<Delivery>().back();
         if (act.b % 4 == 0) head.share_by = ShareBy::weight;

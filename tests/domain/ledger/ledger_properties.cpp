@@ -78,15 +78,28 @@ TEST_CASE("every penny and minute stands in one term, at the end of every day") 
 
 TEST_CASE("every account holds what its movements brought, and every lot the balance of its account") {
     CHECK(rc::check([](const std::vector<Act>& acts) {
-        const Ledger ledger = replay(test::random_shop(acts), kEnd);
+        const Shop shop = test::random_shop(acts);
+        const Ledger ledger = replay(shop, kEnd);
         std::vector<Cost> held(ledger.accounts.end);
         for (const Movement& movement : ledger.movements) {
             held[movement.from] -= movement.cost;
             held[movement.to] += movement.cost;
         }
         RC_ASSERT(held == ledger.balances);
-        for (std::size_t lot = 0; lot < ledger.lots.size(); ++lot)
-            RC_ASSERT(ledger.lots[lot].cost == held[ledger.accounts.lots + lot]);
+        // A lot also has its share of the pool of its material.
+        Cost in_lots;
+        Cost in_accounts;
+        for (Account each = kBoundaries; each < ledger.accounts.end; ++each) {
+            const AccountKind kind = ledger.accounts.kind(each);
+            if (kind == AccountKind::lot || kind == AccountKind::pool) in_accounts += held[each];
+            if (kind != AccountKind::lot) continue;
+            const Lot& lot = shop.all<Lot>()[ledger.accounts.index(each)];
+            const auto pool = static_cast<Account>(shop.find(lot.material) - shop.all<Material>().data());
+            const Cost& cost = ledger.lots[ledger.accounts.index(each)].cost;
+            in_lots += cost;
+            if (held[ledger.accounts.pools + pool].is_zero()) RC_ASSERT(cost == held[each]);
+        }
+        RC_ASSERT(in_lots == in_accounts);
     }));
 }
 
@@ -194,7 +207,8 @@ TEST_CASE("splitting a delivery line changes no quantity, and no cost by more th
     CHECK(rc::check([](const std::vector<Act>& acts) {
         std::vector<Act> plain;
         for (const Act& act : acts)
-            if (act.what == 0 || act.what == 7) plain.push_back({act.what, act.day, act.a * 4, act.b * 4 + 1, 6});
+            if (act.what == 0 || act.what == 7 || act.what == test::kCostRuleAct)
+                plain.push_back({act.what, act.day, act.a * 4, act.b * 4 + 1, 6});
         const Shop shop = test::random_shop(plain);
         Shop split = shop;
         std::int64_t key = 500'000'000;

@@ -75,7 +75,9 @@ TEST_CASE("every term of the partition is the sum of its leaves, at a day and ov
 }
 
 TEST_CASE("no leaf of a lot is below nought while no cost is, and none is larger than what its fact brought in") {
-    CHECK(rc::check([](const std::vector<Act>& acts) {
+    CHECK(rc::check([](std::vector<Act> acts) {
+        // A credit, a discount and a count may each take back what another fact brought in.
+        std::erase_if(acts, [](const Act& act) { return act.what >= test::kFirstCupboardAct; });
         const Shop shop = test::random_shop(acts);
         const Ledger ledger = replay(shop, kEnd);
         // A shortfall settled at another cost than it was taken at takes back what was never there.
