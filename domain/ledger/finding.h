@@ -45,8 +45,12 @@ enum class FindingCode : std::uint8_t {
     expected_harvest_guessed,  // planting, amount
     planting_end_assumed,      // planting
     sown_after_its_facts,      // planting
-    vat_dried_twice,           // vat
-    vat_dried_before_begun,    // vat
+    by_product_worth_unknown,  // material
+    bed_lost_after_end,        // planting
+    more_lost_than_stood,      // planting
+    vat_told_twice,
+    vat_dried_twice,         // vat
+    vat_dried_before_begun,  // vat
     drying_without_vat,
     batch_cut_twice,         // batch
     cut_before_pouring,      // batch

@@ -141,6 +141,13 @@ private:
             makes(fact, fact.lot);
             return Content{kNoBestBefore, fact.amount.quantity.in_base(), number(fact.time)};
         });
+        each(Phase::harvest, &SeedKept::date, [&](const SeedKept& fact) {
+            makes(fact, fact.lot);
+            return Content{kNoBestBefore, fact.amount.quantity.in_base(), number(fact.time)};
+        });
+        each(Phase::bed_lost, &BedLost::date, [](const BedLost& fact) {
+            return Content{kNoBestBefore, fact.area.quantity.in_base(), 0};
+        });
         each(Phase::last, &PlantingEnd::date, [](const PlantingEnd&) { return Content{kNoBestBefore, 0, 0}; });
         assumed_ends();
     }
@@ -167,9 +174,14 @@ private:
     void vats() {
         const LinesOf<VatUse> used{shop_};
         each(Phase::vat, &Vat::date, [&](const Vat& fact) { return uses(used, fact); });
+        const LinesOf<DryingLot> further{shop_};
         each(Phase::drying, &Drying::date, [&](const Drying& fact) {
             if (fact.lot) makes(fact, *fact.lot);
-            const std::int64_t dried = fact.amount ? fact.amount->quantity.in_base() : 0;
+            std::int64_t dried = fact.amount ? fact.amount->quantity.in_base() : 0;
+            for (const DryingLot* line : further(fact.key)) {
+                makes(fact, line->lot);
+                dried = plus(dried, line->amount.quantity.in_base());
+            }
             return Content{kNoBestBefore, dried, number(fact.time)};
         });
     }

@@ -17,7 +17,8 @@ enum class Phase : std::uint8_t {
     correction,
     sow,
     tend,
-    harvest,
+    harvest,   // and seed kept
+    bed_lost,  // what was cut before is safe
     vat,
     drying,
     batch,

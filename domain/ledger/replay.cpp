@@ -46,6 +46,8 @@ public:
         post_to<StandingBed>(garden_, event);
         post_to<Tending>(garden_, event);
         post_to<Harvest>(garden_, event);
+        post_to<SeedKept>(garden_, event);
+        post_to<BedLost>(garden_, event);
         post_to<Vat>(vats_, event);
         post_to<Drying>(vats_, event);
         post_to<Batch>(bench_, event);

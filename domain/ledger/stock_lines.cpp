@@ -36,10 +36,15 @@ public:
         post<Tending>(event, [&](const Tending& fact) { uses(fed_, fact); });
         post<Harvest>(
             event, [&](const Harvest& fact) { comes_in(ref(fact), fact.lot, fact.amount, fact.date, std::nullopt); });
+        post<SeedKept>(
+            event, [&](const SeedKept& fact) { comes_in(ref(fact), fact.lot, fact.amount, fact.date, std::nullopt); });
         post<Vat>(event, [&](const Vat& fact) { uses(steeped_, fact); });
         post<Drying>(event, [&](const Drying& fact) {
             if (fact.lot && fact.amount && !fact.amount->quantity.is_zero())
                 comes_in(ref(fact), *fact.lot, *fact.amount, fact.date, std::nullopt);
+            for (const DryingLot* line : further_(fact.key))
+                if (!line->amount.quantity.is_zero())
+                    comes_in(ref(*line), line->lot, line->amount, fact.date, std::nullopt);
         });
         post<Batch>(event, [&](const Batch& fact) { uses(poured_, fact); });
         post<Cut>(event, [&](const Cut& fact) {
@@ -201,6 +206,7 @@ private:
     LinesOf<PlantingUse> sown_{shop_};
     LinesOf<TendingUse> fed_{shop_};
     LinesOf<VatUse> steeped_{shop_};
+    LinesOf<DryingLot> further_{shop_};
     LinesOf<BatchUse> poured_{shop_};
     LinesOf<WrappingUse> wrapped_{shop_};
     LinesOf<FairLine> taken_{shop_};

@@ -132,6 +132,8 @@ public:
     void post(const StandingBed& fact);
     void post(const Tending& fact);
     void post(const Harvest& fact);
+    void post(const SeedKept& fact);
+    void post(const BedLost& fact);
     void end(std::uint32_t planting, FactRef fact, bool assumed);
     bool is_open(std::uint32_t planting) const { return !beds_[planting].ended; }
     // Shares a dye-only bill over the beds in hand, by area. False where there are none.
@@ -143,9 +145,15 @@ private:
         bool ended = false;
         bool guessed = false;
         std::int64_t harvested = 0;
+        std::int64_t area_lost = 0;
     };
+    // Says so where something was gathered before the bed was sown or after it was done with.
+    void check_gathered(std::uint32_t planting, FactRef fact);
+    // What leaves the pool with a by-product.
+    Cost credit(const StockLine& line, const Cost& pool);
     std::int64_t expected(std::uint32_t planting, FactRef fact);
-    std::int64_t area(const Planting& planting) const;
+    // In hand: what was sown less what was lost.
+    std::int64_t area(std::uint32_t planting) const;
 
     Bookkeeper& books_;
     std::vector<Bed> beds_;
@@ -165,12 +173,21 @@ private:
         bool dried = false;
     };
     void heat(const VatHeat& line, Account vat);
+    // The hands' time, and so much of the waiting beside the pot as counts.
+    static Minutes counted(const std::optional<Span>& hands_on, const std::optional<Span>& watched, Ratio share);
+    struct Part {
+        const StockLine* line = nullptr;  // null: lost at the plate
+        std::int64_t weight = 0;
+    };
+    std::vector<Part> parts(const Drying& fact);
+    std::int64_t lost_at_plate(const Drying& fact, const StockLine& powder);
 
     Bookkeeper& books_;
     std::vector<Pot> pots_;
     LinesOf<VatHeat> heats_;
     LinesOf<VatStep> steps_;
     LinesOf<DryingVat> joined_;
+    LinesOf<DryingLot> further_;
 };
 
 class BenchBook {

@@ -75,7 +75,12 @@ Account SittingBook::account_of(const SittingShare& share) {
         const std::uint32_t vat = *books_.place(*line.vat);
         return vats_.is_open(vat) ? books_.vat(vat) : gone(share, shop.all<Vat>()[vat].code);
     }
-    if (kind == kKindOf<Drying>) return made(share, shop.find(*line.drying)->lot, account(Boundary::lost));
+    if (kind == kKindOf<Drying>) {
+        std::optional<Key<Lot>> lot = shop.find(*line.drying)->lot;
+        for (const DryingLot& further : shop.all<DryingLot>())
+            if (!lot && further.head == *line.drying) lot = further.lot;
+        return made(share, lot, account(Boundary::lost));
+    }
     if (kind == kKindOf<Batch>) {
         const std::uint32_t batch = *books_.place(*line.batch);
         if (bench_.is_open(batch)) return books_.batch(batch);

@@ -78,11 +78,15 @@ Words words(FindingCode code) {
                     message("{first} was sold {count} times with no price on record, first on {day} ({fact}): enter "
                             "its price.")};
         case FindingCode::harvest_before_sowing:
-            return {"harvest-before-sowing", message("{fact} was cut before {first} was sown: check the two dates."),
-                    message("{count} harvests were cut before {first} was sown, first {fact}: check the dates.")};
+            return {"harvest-before-sowing",
+                    message("{fact} was taken from {first} before that was sown: check the two dates."),
+                    message("{count} times something was taken from {first} before that was sown, first {fact}: check "
+                            "the dates.")};
         case FindingCode::harvest_after_end:
-            return {"harvest-after-end", message("{fact} was cut after {first} was ended: check the two dates."),
-                    message("{count} harvests were cut after {first} was ended, first {fact}: check the dates.")};
+            return {"harvest-after-end",
+                    message("{fact} was taken from {first} after that was ended: check the two dates."),
+                    message("{count} times something was taken from {first} after that was ended, first {fact}: check "
+                            "the dates.")};
         case FindingCode::expected_harvest_guessed:
             return {"expected-harvest-guessed",
                     message("Nobody said how much {first} will give in all, so the plant's usual, {second}, is taken: "
@@ -101,6 +105,29 @@ Words words(FindingCode code) {
                     message("{fact} is dated {day}, before its planting was sown: check the two dates."),
                     message("{count} records are dated before their planting was sown, first {fact} on {day}: check "
                             "the dates.")};
+        case FindingCode::by_product_worth_unknown:
+            return {"by-product-worth-unknown",
+                    message("What {first} would cost to buy is not on record by {day}, so what was kept of it counts "
+                            "as free ({fact}): enter an offer."),
+                    message("What {first} would cost to buy is not on record yet, so what was kept of it counts as "
+                            "free {count} times, first on {day} ({fact}): enter an offer.")};
+        case FindingCode::bed_lost_after_end:
+            return {"bed-lost-after-end",
+                    message("{fact} tells of a loss in {first} on {day}, after that was ended: check the two dates."),
+                    message("{count} losses in {first} are dated after that was ended, first {fact} on {day}: check "
+                            "the dates.")};
+        case FindingCode::more_lost_than_stood:
+            return {"more-lost-than-stood",
+                    message("More of {first} was lost on {day} than stood, so all of it counts as lost ({fact}): "
+                            "check the area."),
+                    message("{count} times more of {first} was lost than stood, first on {day} ({fact}): check the "
+                            "areas.")};
+        case FindingCode::vat_told_twice:
+            return {"vat-told-twice",
+                    message("The time at {fact} is told step by step and once more for the whole vat, so the steps "
+                            "count alone: take one of the two away."),
+                    message("The time at {count} vats is told step by step and once more for the whole vat, so the "
+                            "steps count alone, first {fact}: take one of the two away.")};
         case FindingCode::vat_dried_twice:
             return {"vat-dried-twice",
                     message("The vat {first} is dried a second time at {fact}: take it out of one of the two."),

@@ -1,6 +1,7 @@
 #include "tests/support/random_shop.h"
 
 #include "tests/support/random_cupboard.h"
+#include "tests/support/random_garden.h"
 #include "tests/support/random_selling.h"
 
 namespace dyestead::test {
@@ -58,6 +59,8 @@ public:
 
     void act(const Act& act) {
         const Day day = kFirstDay + Days{act.day};
+        if (act.what >= kFirstGardenAct)
+            return garden_act(builder_, {seed_, leaf_, powder_, colour_, own_, paid_}, act, day);
         if (act.what >= kFirstCupboardAct) return cupboard_act(builder_, act, day);
         switch (act.what) {
             case 0: delivery(act, day); break;

@@ -51,7 +51,14 @@ Minutes minutes_logged(const Shop& shop) {
     for (const auto& fact : shop.all<AlreadyHere>()) add(fact.who, fact.time);
     for (const auto& fact : shop.all<Tending>()) add(fact.who, fact.time);
     for (const auto& fact : shop.all<Harvest>()) add(fact.who, fact.time);
+    for (const auto& fact : shop.all<SeedKept>()) add(fact.who, fact.time);
     for (const auto& fact : shop.all<VatStep>()) add(fact.who, fact.hands_on);
+    const auto by_steps = [&](const Vat& vat) {
+        return std::ranges::any_of(
+            shop.all<VatStep>(), [&](const VatStep& step) { return step.head == vat.key && step.hands_on; });
+    };
+    for (const auto& fact : shop.all<Vat>())
+        if (!by_steps(fact)) add(fact.who, fact.hands_on);
     for (const auto& fact : shop.all<Drying>()) add(fact.who, fact.time);
     for (const auto& fact : shop.all<BatchTime>()) add(fact.who, fact.time);
     for (const auto& fact : shop.all<Cut>()) add(fact.who, fact.time);
