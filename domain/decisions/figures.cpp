@@ -161,11 +161,12 @@ std::optional<Model> model_of(const Gathered& gathered, const PigmentPool& pool,
     model.bought_strength = match_strength(colour);
     model.yield = pool.grams() / pool.kg;
     model.kg_per_vat = pool.kg / pool.vats;
-    // No method says what does and does not grow with the leaf: cash all per kg, minutes all per vat.
-    model.vat_cash_per_kg = number(pool.vat.cash()) / pool.kg;
+    model.vat_cash_fixed = pool.vat_cash_fixed / pool.vats;
+    model.vat_cash_per_kg = (number(pool.vat.cash()) - pool.vat_cash_fixed) / pool.kg;
     model.garden_cash_per_kg = number(pool.garden.cash()) / pool.kg;
     model.garden_minutes_per_kg = number(pool.garden.hands_on) / pool.kg;
-    model.vat_minutes_fixed = number(pool.vat.hands_on) / pool.vats;
+    model.vat_minutes_fixed = pool.vat_minutes_fixed / pool.vats;
+    model.vat_minutes_per_kg = (number(pool.vat.hands_on) - pool.vat_minutes_fixed) / pool.kg;
     model.hourly_target = gathered.target.value_or(0);
     model.bought_price_per_gram = *gathered.landed.per_gram;
     model.home_price = *gathered.prices.own.price;

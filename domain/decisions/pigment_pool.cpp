@@ -4,6 +4,8 @@
 #include <map>
 #include <set>
 
+#include "domain/decisions/method_split.h"
+
 namespace dyestead {
 
 bool is_of_colour(const Shop& shop, const Planting& planting, Key<Colour> colour) {
@@ -23,24 +25,27 @@ std::set<Key<Lot>> harvest_lots(const Shop& shop, Key<Colour> colour) {
     return lots;
 }
 
-// A vat is finished by the first drying that lists it.
-std::map<Key<Vat>, const Drying*> dryings(const Records& records, Key<Colour> colour) {
-    std::map<Key<Vat>, const Drying*> dried;
-    for (const DryingVat& line : records.shop.all<DryingVat>()) {
-        const Drying* drying = records.shop.find(line.head);
-        const Vat* vat = records.shop.find(line.vat);
-        if (drying == nullptr || vat == nullptr || vat->colour != colour) continue;
-        if (drying->date > records.ledger.as_of || drying->date < vat->date) continue;
-        const auto [at, is_new] = dried.emplace(vat->key, drying);
-        if (!is_new && std::pair{drying->date, drying->key} < std::pair{at->second->date, at->second->key})
-            at->second = drying;
-    }
-    return dried;
+bool is_damp(const Drying& drying) {
+    return drying.dryness == Dryness::damp;
+}
+
+// The share of `part` that goes with `rest` in each part of `all`; nothing where all holds nothing.
+Cost in_proportion(const Cost& part, const Cost& rest, const Cost& all) {
+    const auto share = [](auto some, auto of, auto whole) {
+        using Amount = decltype(some);
+        const std::int64_t bottom = whole.in_millionths();
+        return bottom == 0 ? Amount{} : Amount::millionths(scaled(some.in_millionths(), of.in_millionths(), bottom));
+    };
+    return {share(part.materials, rest.materials, all.materials), share(part.labour, rest.labour, all.labour),
+            share(part.energy, rest.energy, all.energy), share(part.overhead, rest.overhead, all.overhead),
+            share(part.hands_on, rest.hands_on, all.hands_on)};
 }
 
 class VatReader {
 public:
-    VatReader(const Records& records, Key<Colour> colour) : records_{records}, dried_{dryings(records, colour)} {
+    VatReader(const Records& records, Key<Colour> colour)
+        : records_{records}, colour_{colour}, dried_{first_dryings(records, colour)} {
+        std::erase_if(dried_, [](const auto& each) { return is_damp(*each.second); });
         for (const Harvest& harvest : records.shop.all<Harvest>()) cut_in_.emplace(harvest.lot, year_of(harvest.date));
     }
 
@@ -72,9 +77,7 @@ public:
 
 private:
     struct Plate {
-        const Lot* lot = nullptr;
-        double grams = 0;
-        double lost = 0;
+        std::map<const Lot*, PowderLot> powder;
         Cost booked;
         Cost sat;
         std::vector<FinishedVat*> vats;
@@ -101,17 +104,29 @@ private:
     void out_of_vat(const Movement& movement) {
         const auto at = dried_.find(records_.vat(movement.from).key);
         if (at == dried_.end() || records_.kind(movement.to) != AccountKind::lot) return;
+        const Lot& lot = records_.lot(movement.to);
+        const Material* material = records_.shop.find(lot.material);
+        if (material == nullptr) return;
+        if (material->colour && *material->colour != colour_) {
+            FinishedVat& vat = vats_.at(at->first);
+            const Cost with_harvest = in_proportion(movement.cost, vat.carried, vat.all());
+            vat.own -= movement.cost - with_harvest;
+            vat.carried -= with_harvest;
+            return;
+        }
         Plate& plate = plates_[at->second];
-        plate.lot = &records_.lot(movement.to);
         plate.booked += movement.cost;
-        plate.grams += grams(records_.material(movement), movement.quantity).value_or(0);
-        plate_of_lot_[plate.lot] = at->second;
+        PowderLot& powder = plate.powder[&lot];
+        powder.lot = &lot;
+        powder.grams += grams(*material, movement.quantity).value_or(0);
+        plate_of_lot_[&lot] = at->second;
     }
 
     void powder_lost(const Movement& movement) {
         const auto at = plate_of_lot_.find(&records_.lot(movement.from));
         if (at != plate_of_lot_.end())
-            plates_[at->second].lost += grams(records_.material(movement), movement.quantity).value_or(0);
+            plates_[at->second].powder[at->first].lost +=
+                grams(records_.material(movement), movement.quantity).value_or(0);
     }
 
     // Time of a sitting at the drying goes to the powder.
@@ -132,12 +147,15 @@ private:
                 plate.sat -= sat;
                 vat->own += sat;
                 const double share = kg > 0 ? vat->kg / kg : 1 / static_cast<double>(plate.vats.size());
-                vat->lot = plate.grams > 0 ? plate.lot : nullptr;
                 vat->shared_plate = plate.vats.size() > 1;
-                vat->grams = plate.grams * share;
-                vat->grams_lost = plate.lost * share;
                 vat->booked = plate.booked;
-                vat->plate_grams = plate.grams;
+                for (const auto& [lot, powder] : plate.powder) {
+                    if (powder.grams <= 0) continue;
+                    vat->powder.push_back({lot, powder.grams * share, powder.lost * share});
+                    vat->grams += powder.grams * share;
+                    vat->grams_lost += powder.lost * share;
+                    vat->plate_grams += powder.grams;
+                }
             }
         }
         for (auto& [key, years] : kg_of_year_)
@@ -146,6 +164,7 @@ private:
     }
 
     const Records& records_;
+    Key<Colour> colour_;
     std::map<Key<Vat>, const Drying*> dried_;
     std::map<Key<Lot>, int> cut_in_;
     std::map<Key<Vat>, FinishedVat> vats_;
@@ -169,7 +188,8 @@ public:
             if (planting == nullptr || !is_of_colour(records_.shop, *planting, colour_)) return;
             pool_.closed += movement.cost;
             pool_.garden += movement.cost;
-            if (from_bed && to_lost) pool_.plantings_lost.push_back(planting);
+            const bool part_of_it = records_.from<BedLost>(movement) != nullptr;
+            if (from_bed && to_lost && !part_of_it) pool_.plantings_lost.push_back(planting);
         } else if (to_lost && records_.kind(movement.from) == AccountKind::lot &&
                    leaf_.contains(records_.lot(movement.from).key)) {
             pool_.leaf_lost += movement.cost;
@@ -205,6 +225,20 @@ private:
 
 }  // namespace
 
+std::map<Key<Vat>, const Drying*> first_dryings(const Records& records, Key<Colour> colour) {
+    std::map<Key<Vat>, const Drying*> dried;
+    for (const DryingVat& line : records.shop.all<DryingVat>()) {
+        const Drying* drying = records.shop.find(line.head);
+        const Vat* vat = records.shop.find(line.vat);
+        if (drying == nullptr || vat == nullptr || vat->colour != colour) continue;
+        if (drying->date > records.ledger.as_of || drying->date < vat->date) continue;
+        const auto [at, is_new] = dried.emplace(vat->key, drying);
+        if (!is_new && std::pair{drying->date, drying->key} < std::pair{at->second->date, at->second->key})
+            at->second = drying;
+    }
+    return dried;
+}
+
 std::vector<FinishedVat> finished_vats(const Records& records, Key<Colour> colour) {
     return VatReader{records, colour}.read();
 }
@@ -219,10 +253,14 @@ PigmentPool pigment_pool(const Records& records, Key<Colour> colour, const std::
         pool.grams_lost += vat.grams_lost;
         pool.vat += vat.own;
         pool.garden += vat.carried;
-        if (vat.lot != nullptr) continue;
+        if (!vat.failed()) continue;
         ++pool.failed;
         pool.failed_vats += vat.all();
     }
+    const VatSplit split = split_by_method(records, vats);
+    pool.without_method = split.without_method;
+    pool.vat_cash_fixed = split.cash_share() * number(pool.vat.cash());
+    pool.vat_minutes_fixed = split.minutes_share() * number(pool.vat.hands_on);
     Beside beside{records, colour, days, pool};
     for (const Movement& movement : records.ledger.movements) beside.add(movement);
     return pool;
@@ -233,7 +271,8 @@ Ratio share_of_dye_bill(const Records& records, const PaidOut& bill, Key<Colour>
     std::set<Key<Vat>> finished;
     for (const DryingVat& line : records.shop.all<DryingVat>()) {
         const Drying* drying = records.shop.find(line.head);
-        if (drying != nullptr && drying->date <= records.ledger.as_of && days.contains(drying->date))
+        if (drying != nullptr && !is_damp(*drying) && drying->date <= records.ledger.as_of &&
+            days.contains(drying->date))
             finished.insert(line.vat);
     }
     const auto own = std::ranges::count_if(finished, [&](Key<Vat> key) {

@@ -14,8 +14,7 @@ void count_vats(const Records& records, const Gathered& gathered, const std::vec
     for (const FinishedVat& vat : every_vat) {
         finished.insert(vat.vat->key);
         years.insert(vat.season);
-        if (vat.kg > 0 && vat.lot != nullptr)
-            on.best_g_per_kg = std::max(on.best_g_per_kg.value_or(0), vat.grams / vat.kg);
+        if (vat.kg > 0 && !vat.failed()) on.best_g_per_kg = std::max(on.best_g_per_kg.value_or(0), vat.grams / vat.kg);
     }
     on.harvest_years = static_cast<int>(years.size());
     for (const Vat& vat : records.shop.all<Vat>()) {
@@ -28,7 +27,7 @@ void count_vats(const Records& records, const Gathered& gathered, const std::vec
 void weigh_powder(const Records& records, const std::vector<FinishedVat>& vats, StandsOn& on) {
     std::set<Key<Lot>> lots;
     for (const FinishedVat& vat : vats)
-        if (vat.lot != nullptr) lots.insert(vat.lot->key);
+        for (const PowderLot& powder : vat.powder) lots.insert(powder.lot->key);
     for (const Key<Lot> lot : lots)
         on.grams_left +=
             grams(*records.shop.find(records.shop.find(lot)->material), records.state(lot)->left).value_or(0);
@@ -50,7 +49,8 @@ void name_left_out(const Records& records, Key<Colour> colour, StandsOn& on) {
     for (const PlantingEnd& end : records.shop.all<PlantingEnd>())
         if (end.date <= records.ledger.as_of) closed.insert(end.planting);
     for (const Movement& movement : records.ledger.movements)
-        if (records.kind(movement.from) == AccountKind::planting && records.kind(movement.to) == AccountKind::boundary)
+        if (records.kind(movement.from) == AccountKind::planting &&
+            records.kind(movement.to) == AccountKind::boundary && records.from<BedLost>(movement) == nullptr)
             closed.insert(records.planting(movement.from).key);
     for (const Planting& planting : records.shop.all<Planting>())
         if (planting.sown <= records.ledger.as_of && is_of_colour(records.shop, planting, colour) &&

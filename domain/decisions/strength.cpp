@@ -24,13 +24,14 @@ Strength strength_of(const Records& records, const Colour& colour, const std::ve
     double tested = 0;
     double in_standard = 0;
     for (const FinishedVat& vat : vats) {
-        const double left = vat.grams - vat.grams_lost;
-        if (vat.lot == nullptr || left <= 0) continue;
-        all += left;
-        const auto strength = strength_of_lot(records, colour, vat.lot->key);
-        if (!strength) continue;
-        tested += left;
-        in_standard += left * *strength;
+        for (const PowderLot& powder : vat.powder) {
+            if (powder.left() <= 0) continue;
+            all += powder.left();
+            const auto strength = strength_of_lot(records, colour, powder.lot->key);
+            if (!strength) continue;
+            tested += powder.left();
+            in_standard += powder.left() * *strength;
+        }
     }
     if (tested <= 0) return {};
     return {tested / all, in_standard / tested};

@@ -103,7 +103,8 @@ enum class VerdictFindingCode : std::uint8_t {
     no_dose,                 // recipe: how much of the colour goes into a loaf is not stated
     bars_not_wrapped,        // recipe; how many good bars of the window are not wrapped yet
     no_vat_finished,         // colour
-    method_missing,          // colour: all vat cash taken per kg, all vat minutes per vat
+    method_missing,          // colour: of vats without one all cash is taken per kg, all minutes per vat
+    weighed_damp,            // vat: left out
     no_sales_yet,            // fees from the settings, nothing known about selling
     no_fair_in_12_months,    // the soap hour is taken as if every bar sold
     more_came_home,          // at most fairs of the 12 months: more soap would not have sold

@@ -18,8 +18,11 @@ public:
         const StandsOn& on = verdict_.stands_on;
         if (on.vats_finished == 0)
             find(Code::no_vat_finished, colour_);
-        else
+        else if (gathered_.pool.without_method > 0)
             find(Code::method_missing, colour_);
+        for (const auto& [vat, drying] : first_dryings(records_, gathered_.colour->key))
+            if (drying->dryness == Dryness::damp && verdict_.window.contains(drying->date))
+                find(Code::weighed_damp, ref(*records_.shop.find(vat)));
         if (gathered_.pool.grams() > 0) {
             if (!verdict_.figures.pigment.strength)
                 find(Code::strength_untested, colour_);

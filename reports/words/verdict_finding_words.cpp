@@ -90,8 +90,13 @@ Words words(Code code, string_view detail) {
                     message("No vat of the {name} was dried in this time: dry one and weigh the powder.")};
         case Code::method_missing:
             return {"method-missing",
-                    message("No method says what a vat of the {name} takes whatever its size, so all its time is "
-                            "counted by the vat and all its money by the kilo of harvest.")};
+                    message("No method says what some vats of the {name} take whatever their size, so all the time "
+                            "of these is counted by the vat and all their money by the kilo of harvest: name the "
+                            "method they went by.")};
+        case Code::weighed_damp:
+            return {"weighed-damp",
+                    message("The powder of the vat {name} was weighed damp, so how much of it is water is not known "
+                            "and the vat is left out: weigh it dry.")};
         case Code::no_sales_yet:
             return {"no-sales-yet",
                     message("Nothing was sold in the last 12 months, so fees are taken from the settings and the time "

@@ -37,6 +37,28 @@ void vary(BlueShop& shop, Chance& chance) {
     for (const VatStep& step : shop.shop().all<VatStep>()) shop.at(step.key).hands_on = minutes(1 + chance.upto(200));
     for (const RecipeColouring& line : shop.shop().all<RecipeColouring>())
         if (line.dose) shop.at(line.key).dose = Amount{Quantity::milligrams(500 + chance.upto(8'000)), Unit::g};
+    // A method for some of the vats.
+    const auto method = shop.add<Method>().key;
+    shop.add<MethodStep>(method).hands_on = minutes(chance.upto(60));
+    shop.add<MethodStep>(method).hands_on_per_kg = minutes(chance.upto(9));
+    auto& soda = shop.add<MethodUse>(method);
+    soda.material = shop.soda;
+    soda.amount = grams(1 + chance.upto(40));
+    soda.per = static_cast<Per>(chance.upto(2));
+    const auto has_method = [&] { return chance.upto(2) != 0; };
+    for (const Vat& vat : shop.shop().all<Vat>())
+        if (has_method()) shop.at(vat.key).method = method;
+    // A second lot off some of the plates, and a little lost on it.
+    const auto dryings = shop.shop().all<Drying>();
+    for (const Drying& drying : dryings) {
+        if (!drying.lot || chance.upto(1) == 0) continue;
+        const auto second = shop.lot(shop.powder);
+        auto& line = shop.add<DryingLot>(drying.key);
+        line.lot = second;
+        line.amount = grams(1 + chance.upto(9));
+        line.worth = Ratio{chance.upto(20), 10};
+        shop.at(drying.key).lost = grams(chance.upto(3));
+    }
     // A second pair of hands, at another target and for pay.
     const auto helper = shop.person(day_of(2025, 1, 1), Money::units(chance.upto(30)));
     if (chance.upto(1) == 0) shop.at(shop.shop().all<Pay>().back().key).standing = Standing::paid;
