@@ -145,7 +145,7 @@ TEST_CASE("the period starts with the financial year unless a day is asked for, 
     CHECK(period_of(b.shop(), ledger, std::nullopt).first == day_of(2025, 4, 1));
     CHECK(period_of(b.shop(), ledger, day_of(2026, 2, 2)).first == day_of(2026, 2, 2));
     const Report year = std::get<Report>(report_named("year"));
-    const auto reply = year.make({b.shop(), ledger, {}, day_of(2027, 1, 1), {}});
+    const auto reply = year.make({.shop = b.shop(), .ledger = ledger, .from = day_of(2027, 1, 1)});
     CHECK(std::get<Trouble>(reply).id == TroubleId::starts_after_end);
 }
 
