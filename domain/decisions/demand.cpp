@@ -2,15 +2,17 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace dyestead {
 namespace {
 
+constexpr double kInfinity = std::numeric_limits<double>::infinity();
 constexpr double kTail = 1e-12;     // chances smaller than this are left to the last number
 constexpr int kMostWanted = 5'000;  // beyond any table
 
 double log_poisson(double mean, int n) {
-    if (mean <= 0) return n == 0 ? 0 : -INFINITY;
+    if (mean <= 0) return n == 0 ? 0 : -kInfinity;
     return n * std::log(mean) - mean - std::lgamma(n + 1.0);
 }
 

@@ -1,6 +1,7 @@
 #include "domain/decisions/loaf_needs.h"
 
 #include <algorithm>
+#include <cmath>
 #include <optional>
 
 #include "domain/facts/material_amount.h"
@@ -53,7 +54,7 @@ public:
         const double strength = bought ? (colour->match_strength ? number(*colour->match_strength) : 1.0)
                                        : strength_in_stock(*material, colour).value_or(1.0);
         const double milligrams = static_cast<double>(line.dose->quantity.in_base()) / (strength > 0 ? strength : 1.0);
-        keep(material->key, static_cast<std::int64_t>(milligrams + 0.5) * loaves_, true);
+        keep(material->key, std::int64_t{std::llround(milligrams)} * loaves_, true);
     }
 
 private:

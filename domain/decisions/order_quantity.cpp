@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace dyestead {
 
@@ -23,7 +24,7 @@ std::optional<OrderChoice> best_order(double yearly_demand, double order_cost, d
         const PriceBracket& bracket = brackets[i];
         const double holding = holding_share * bracket.price + holding_cost;
         double least = bracket.from;
-        double most = i + 1 < brackets.size() ? brackets[i + 1].from : INFINITY;
+        double most = i + 1 < brackets.size() ? brackets[i + 1].from : std::numeric_limits<double>::infinity();
         if (at_most) most = std::min(most, *at_most);
         if (least > most) continue;
         // Nothing says how much: a year's worth is enough.

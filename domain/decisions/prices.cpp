@@ -1,6 +1,7 @@
 #include "domain/decisions/prices.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 #include "domain/decisions/bar_prices.h"
@@ -115,7 +116,7 @@ private:
         const double strength = colour->match_strength ? number(*colour->match_strength) : 1.0;
         if (!(strength > 0)) return;
         const auto milligrams =
-            static_cast<std::int64_t>(static_cast<double>(line.dose->quantity.in_base()) / strength + 0.5);
+            std::int64_t{std::llround(static_cast<double>(line.dose->quantity.in_base()) / strength)};
         price.colour_bought = number(*rate * Quantity{Kind::mass, milligrams}) / good;
     }
 
