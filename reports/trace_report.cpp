@@ -83,12 +83,28 @@ public:
 
     Document of_account(Account account, const std::string& code) {
         document_.title = say("Where the cost of {code} comes from", arg("code", code));
-        add_leaves(trace_into(ledger_, account, ledger_.as_of));
-        if (ledger_.accounts.kind(account) == AccountKind::lot) add_uses(ledger_.accounts.index(account));
+        std::vector<Leaf> leaves = trace_into(ledger_, account, ledger_.as_of);
+        const bool lot = ledger_.accounts.kind(account) == AccountKind::lot;
+        const auto pool = lot && leaves.empty() ? pool_of(ledger_.accounts.index(account)) : std::nullopt;
+        if (pool) leaves = trace_into(ledger_, *pool, ledger_.as_of);
+        add_leaves(leaves);
+        if (pool)
+            document_.blocks.push_back(
+                Paragraph{tr("This lot is costed at the moving average: these are the records of "
+                             "all goods of its kind together.")});
+        if (lot) add_uses(ledger_.accounts.index(account));
         return finish();
     }
 
 private:
+    // Where the cost of a lot at the moving average is; nothing for a lot that cost nothing.
+    std::optional<Account> pool_of(std::uint32_t lot) const {
+        if (ledger_.lots[lot].cost_in.is_zero()) return std::nullopt;
+        const Material* material = shop_.find(shop_.all<Lot>()[lot].material);
+        if (material == nullptr) return std::nullopt;
+        return ledger_.accounts.pools + static_cast<Account>(material - shop_.all<Material>().data());
+    }
+
     Document finish() {
         document_.findings = finding_lines(shop_, ledger_.findings);
         return std::move(document_);

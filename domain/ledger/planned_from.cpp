@@ -38,8 +38,7 @@ std::vector<Key<Material>> planned_from(const Shop& shop, Key<Material> key) {
             colours(shop, line, *material))
             bars.push_back(line.bar);
     std::ranges::sort(bars);
-    const auto twice = std::ranges::unique(bars);
-    bars.erase(twice.begin(), twice.end());
+    bars.erase(std::unique(bars.begin(), bars.end()), bars.end());
     return bars;
 }
 

@@ -46,7 +46,9 @@ TEST_CASE("what every account holds is the sum of its leaves") {
 }
 
 TEST_CASE("what a lot was made of is the sum of its leaves, though all of it is gone") {
-    CHECK(rc::check([](const std::vector<Act>& acts) {
+    CHECK(rc::check([](std::vector<Act> acts) {
+        // The cost of a lot at the moving average is in its material's pool, with that of all the others.
+        std::erase_if(acts, [](const Act& act) { return act.what == test::kCostRuleAct; });
         const Ledger ledger = replay(test::random_shop(acts), kEnd);
         for (std::size_t lot = 0; lot < ledger.lots.size(); ++lot) {
             const auto account = static_cast<Account>(ledger.accounts.lots + lot);

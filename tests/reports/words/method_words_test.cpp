@@ -24,7 +24,7 @@ TEST_CASE("a reading outside the band is told with what the method says") {
     CHECK(outside_sentence(b.shop(), {Band::acidity, vat, 3, "soda", 8, 9, std::nullopt}) ==
           "vat-7, soda: pH 8 was read. Your method says 9 or more.");
     CHECK(outside_sentence(b.shop(), {Band::yield, vat, 0, "", 0.6, 1, 4}) ==
-          "vat-7 gave 600 mg of powder from a kilogram of harvest. Your method says 1 g to 4 g.");
+          "vat-7 gave 0.6 g of powder from a kilogram of harvest. Your method says 1 g to 4 g.");
 }
 
 TEST_CASE("a vat that ends before it starts: its vat stays open, its powder has no cost, and the maker is told") {
