@@ -1,8 +1,8 @@
 #include <algorithm>
 
 #include "domain/facts/material_amount.h"
+#include "domain/ledger/latest_price.h"
 #include "domain/ledger/order.h"
-#include "domain/ledger/price_to_buy.h"
 #include "domain/ledger/value.h"
 #include "domain/text/amounts.h"
 
@@ -85,20 +85,28 @@ void GardenBook::post(const SeedKept& fact) {
         return;
     }
     books_.receive(*line, pool, credit(*line, books_.balance(pool)));
-    books_.work(fact.who, fact.time, books_.lot(line->lot), ref(fact));
+    const Account held = books_.holder(line->material, line->lot).account;
+    const Cost before = books_.balance(held);
+    books_.work(fact.who, fact.time, held, ref(fact));
+    if (held != books_.lot(line->lot)) books_.ledger().lots[line->lot].cost_in += books_.balance(held) - before;
 }
 
 Cost GardenBook::credit(const StockLine& line, const Cost& pool) {
     const Material& material = books_.shop().all<Material>()[line.material];
-    const auto price = price_to_buy(books_.shop(), material, books_.day());
-    if (!price) {
-        books_.find(FindingCode::by_product_worth_unknown, line.fact, {material.name});
+    try {
+        const auto price = latest_price(books_.shop(), material.key, books_.day());
+        if (!price) {
+            books_.find(FindingCode::by_product_worth_unknown, line.fact, {material.name});
+            return {};
+        }
+        const std::int64_t full = pool.full().in_millionths();
+        if (full <= 0) return {};  // a bed that cost nothing has nothing to hand on
+        const Wide worth = static_cast<Wide>(price->amount.in_millionths()) * line.quantity / price->per.in_base();
+        return worth >= full ? pool : share_of(pool, narrow(worth), full);
+    } catch (const Overflow&) {
+        books_.find(FindingCode::too_large, line.fact);
         return {};
     }
-    const std::int64_t full = pool.full().in_millionths();
-    if (full <= 0) return {};  // a bed that cost nothing has nothing to hand on
-    const Wide worth = static_cast<Wide>(price->amount.in_millionths()) * line.quantity / price->per.in_base();
-    return worth >= full ? pool : share_of(pool, narrow(worth), full);
 }
 
 // Part of what stood is gone, and the same part of what had gone into it.

@@ -78,8 +78,10 @@ void add_failures(const Shop& shop, const StandsOn& on, Sentences& out) {
         const auto money = arg("money", shown_money(on.plantings_closed_cash, currency));
         add(out,
             on.plantings_lost.empty()
-                ? say("Includes what ended beds had cost and no harvest carried: {hours}, {money}.", hours, money)
-                : say("Includes what ended beds had cost and no harvest carried: {hours}, {money}. Never cut at all: "
+                ? say("Includes what beds ended or lost in part had cost and no harvest carried: {hours}, {money}.",
+                      hours, money)
+                : say("Includes what beds ended or lost in part had cost and no harvest carried: {hours}, {money}. "
+                      "Never cut at all: "
                       "{plantings}.",
                       hours, money, arg("plantings", list_of(shop, on.plantings_lost))));
     }

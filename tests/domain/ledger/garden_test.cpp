@@ -256,3 +256,21 @@ TEST_CASE("several cuts: each goes by the total expected on its day, and a revis
     CHECK(plot.of(ledger, third).cost.labour == Money::units(8));
     CHECK(plot.pool(ledger).is_zero());
 }
+
+TEST_CASE("seed at the moving average: what was kept and its time go into the average of all seed") {
+    Plot plot;
+    auto& rule = plot.add<CostRule>();
+    rule.from = day_of(2026, 1, 1);
+    rule.cost_by = CostBy::average;
+    plot.delivery(day(0), plot.seed, grams(10), Money::units(2));
+    plot.tend(10, 60);
+    const auto kept = plot.keep_seed(30, 10, 10);  // worth 2.00 of 12.00, and 2.00 of time
+    const auto next = plot.planting(day(31), square_metres(1), std::nullopt);
+    plot.uses<PlantingUse>(next, plot.seed, grams(10), kept);
+    const Ledger ledger = plot.books(31);
+    const Cost& sown = ledger.balances[ledger.accounts.plantings + 1];
+    CHECK(sown.materials == Money::units(1));
+    CHECK(sown.labour == Money::units(2));
+    CHECK(plot.of(ledger, kept).cost.is_zero());
+    CHECK(plot.of(ledger, kept).cost_in.labour == Money::units(4));
+}
