@@ -55,6 +55,12 @@ Document can_make_report(const Shop& shop, const Ledger& ledger, Key<Material> b
             take += (take.empty() ? "" : ", ") + say("{amount} of {lot}",
                                                      arg("amount", shown(shop, each.material, from.quantity)),
                                                      arg("lot", shop.find(from.lot)->code));
+        if (each.held > 0)
+            take += (take.empty() ? "" : "; ") +
+                    say("{amount} is on hold", arg("amount", shown(shop, each.material, each.held)));
+        if (each.past_date > 0)
+            take += (take.empty() ? "" : "; ") +
+                    say("{amount} is past its date", arg("amount", shown(shop, each.material, each.past_date)));
         table.rows.push_back(
             {Cell{.shown = called(shop, each.material)}, Cell{.shown = shown(shop, each.material, each.needed)},
              Cell{.shown = shown(shop, each.material, each.there)},

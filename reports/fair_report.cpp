@@ -26,6 +26,10 @@ Cell bars(double number) {
     return {.shown = shown_fixed(number, 1), .number = number};
 }
 
+std::optional<double> money(std::optional<Money> amount) {
+    return amount ? std::optional{number(*amount)} : std::nullopt;
+}
+
 std::string whole_bars(double number) {
     return fmt::to_string(static_cast<std::int64_t>(std::ceil(number - 1e-9)));
 }
@@ -106,7 +110,6 @@ Document fair_result_report(const Shop& shop, const Ledger& ledger, const FairRe
     Document document =
         begin(shop, ledger, "fair-result",
               say("How the {fair} went, {day}", arg("fair", fair.name), arg("day", shown_date(fair.date))));
-    const double left = result.takings - result.fees - result.fixed - result.making_cash;
     if (result.per_hour)
         document.blocks.push_back(
             Headline{say("{sold} bars sold for {takings}; an hour of making and selling together earned {hour}.",
@@ -137,10 +140,10 @@ Document fair_result_report(const Shop& shop, const Ledger& ledger, const FairRe
     row(tr("fees of being paid, and bags"), -result.fees);
     row(tr("stall and travel"), -result.fixed);
     row(tr("what the bars sold had cost, without your hours"), -result.making_cash);
-    row(tr("left for your hours, before sales tax"), left);
-    row(tr("should be in the tin"), result.in_the_tin);
-    row(tr("counted in the tin"), result.counted);
-    row(tr("more (or less) in the tin than there should be"), result.difference);
+    row(tr("left for your hours, sales tax paid"), result.left);
+    row(tr("should be in the tin"), money(result.tin.expected));
+    row(tr("counted in the tin"), money(result.tin.counted));
+    row(tr("more (or less) in the tin than there should be"), money(result.tin.difference));
     document.blocks.push_back(std::move(sums));
     if (result.per_stall_hour)
         document.blocks.push_back(Paragraph{say(
@@ -148,9 +151,9 @@ Document fair_result_report(const Shop& shop, const Ledger& ledger, const FairRe
             arg("stall", shown_hours(result.own_hours)), arg("hour", shown_money(*result.per_stall_hour, currency)))});
     document.figures = {{"sold", result.sold},
                         {"takings", result.takings},
-                        {"tin.expected", result.in_the_tin},
-                        {"tin.counted", result.counted},
-                        {"tin.difference", result.difference},
+                        {"tin.expected", money(result.tin.expected)},
+                        {"tin.counted", money(result.tin.counted)},
+                        {"tin.difference", money(result.tin.difference)},
                         {"earned_per_stall_hour", result.per_stall_hour},
                         {"earned_per_hour", result.per_hour}};
     return document;

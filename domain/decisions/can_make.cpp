@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <tuple>
 
+#include "domain/ledger/holds.h"
+
 namespace dyestead {
 namespace {
 
@@ -29,12 +31,16 @@ std::vector<OnShelf> shelf(const Shop& shop, const Ledger& ledger, Key<Material>
     return lots;
 }
 
-Ingredient ingredient(const Shop& shop, const Ledger& ledger, const Need& need, Day day) {
-    Ingredient result{need.material, need.quantity, 0, 0, {}};
+Ingredient ingredient(const Shop& shop, const Ledger& ledger, const Holds& holds, const Need& need, Day day) {
+    Ingredient result{need.material, need.quantity, 0, 0, 0, {}};
     std::int64_t wanted = need.quantity;
     for (const OnShelf& each : shelf(shop, ledger, need.material)) {
         if (each.best_before < day) {
             result.past_date += each.left;
+            continue;
+        }
+        if (holds.why(static_cast<std::uint32_t>(each.lot), day)) {
+            result.held += each.left;
             continue;
         }
         result.there += each.left;
@@ -51,14 +57,15 @@ CanMake can_make(const Shop& shop, const Ledger& ledger, Key<Material> bar, int 
     CanMake result;
     result.loaves = std::max(loaves, 0);
     const Records records{shop, ledger};
+    const Holds held = holds(shop, ledger);
     const LoafNeeds one = loaf_needs(records, bar, 1);
     result.loaf = loaf_needs(records, bar, result.loaves);
-    for (const Need& need : result.loaf.needs) result.ingredients.push_back(ingredient(shop, ledger, need, day));
+    for (const Need& need : result.loaf.needs) result.ingredients.push_back(ingredient(shop, ledger, held, need, day));
 
     std::optional<std::int64_t> most;
     for (const Need& need : one.needs) {
         if (need.quantity <= 0) continue;
-        const std::int64_t enough_for = ingredient(shop, ledger, need, day).there / need.quantity;
+        const std::int64_t enough_for = ingredient(shop, ledger, held, need, day).there / need.quantity;
         if (most && enough_for >= *most) continue;
         most = enough_for;
         result.runs_out = need.material;

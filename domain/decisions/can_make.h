@@ -19,6 +19,7 @@ struct Ingredient {
     std::int64_t needed = 0;     // base units
     std::int64_t there = 0;      // not past its date on the day
     std::int64_t past_date = 0;  // on the shelf, and not counted
+    std::int64_t held = 0;       // on hold or recalled, and not counted
     std::vector<TakeFrom> take;
     std::int64_t short_by() const { return needed > there ? needed - there : 0; }
 };

@@ -12,6 +12,7 @@
 
 #include "domain/decisions/demand.h"
 #include "domain/decisions/records.h"
+#include "domain/decisions/tin.h"
 
 namespace dyestead {
 
@@ -72,17 +73,16 @@ struct FairResult {
     };
     std::vector<Line> lines;
     int sold = 0;
-    double by_price = 0;               // bars at their prices, reductions and bundles off
-    std::optional<double> in_the_tin;  // what should be: float and cash; not counted: nothing
-    std::optional<double> counted;
-    std::optional<double> difference;  // counted less what should be
-    double takings = 0;                // counted cash and cards where counted, else by price
+    Tin tin;
+    double by_price = 0;  // bars at their prices, reductions and bundles off
+    double takings = 0;   // counted cash and cards where counted, else by price
     double fees = 0;
     double fixed = 0;
     double making_cash = 0;  // of the bars sold, as they were made
     double making_full = 0;
     double making_hours = 0;
     double own_hours = 0;  // at the stall
+    double left = 0;       // for the hours: takings without sales tax, less fees, stall, travel and making
     // (a) for an hour at the stall, the making paid at target; (b) for an hour of making and selling together.
     std::optional<double> per_stall_hour;
     std::optional<double> per_hour;

@@ -1,20 +1,11 @@
+// How a fair went: what was taken is the ledger's (takings.h), what should be in the tin is tin.h's.
 #include <algorithm>
 
 #include "domain/decisions/fair_plan.h"
-#include "domain/ledger/fees.h"
 #include "domain/ledger/in_force.h"
+#include "domain/ledger/takings.h"
 
 namespace dyestead {
-namespace {
-
-double bundles_off(const Shop& shop, const Fair& fair, double list_a_bar) {
-    double off = 0;
-    for (const FairBundle& bundle : shop.all<FairBundle>())
-        if (bundle.head == fair.key) off += bundle.sold * (bundle.bars * list_a_bar - number(bundle.price));
-    return off;
-}
-
-}  // namespace
 
 FairResult fair_result(const Shop& shop, const Ledger& ledger, Key<Fair> key) {
     FairResult result;
@@ -22,29 +13,21 @@ FairResult fair_result(const Shop& shop, const Ledger& ledger, Key<Fair> key) {
     const Fair* fair = shop.find(key);
     if (fair == nullptr) return result;
     const Records records{shop, ledger};
-    std::int64_t thousandths = 0;
     for (const FairLine& line : shop.all<FairLine>()) {
         if (line.head != key) continue;
         const auto shelf = line.price ? line.price : shelf_price_in_force(shop, line.bar, fair->date);
         result.lines.push_back({line.bar, line.taken, line.back, number(shelf.value_or(Money{}))});
-        const int sold = std::max(0, line.taken - line.back);
-        result.sold += sold;
-        result.by_price += result.lines.back().takings();
-        thousandths += sold * std::int64_t{1'000};
+        result.sold += std::max(0, line.taken - line.back);
     }
-    // Which bars went in the bundles is not written down: their list price is that of the bars sold, on average.
-    if (result.sold > 0) result.by_price -= bundles_off(shop, *fair, result.by_price / result.sold);
-    result.by_price -= number(fair->reductions.value_or(Money{}));
-
-    const double float_in = number(fair->change_float.value_or(Money{}));
-    const double cards = number(fair->card_takings.value_or(Money{}));
-    if (fair->cash_in_tin) {
-        result.in_the_tin = float_in + result.by_price - cards;
-        result.counted = number(*fair->cash_in_tin);
-        result.difference = *result.counted - *result.in_the_tin;
+    double net = 0;
+    for (const Taking& taking : takings(shop, ledger, {fair->date, fair->date})) {
+        if (taking.fact != ref(*fair)) continue;
+        result.by_price = number(taking.asked());
+        result.takings = number(taking.gross);
+        result.fees = number(taking.fees.total());
+        net = number(taking.net());
     }
-    result.takings = fair->cash_in_tin ? *result.counted - float_in + cards : result.by_price;
-    result.fees = number(fees_of(shop, *fair, thousandths).total());
+    result.tin = tin(records, *fair);
     result.fixed = number(fair->fee) + number(fair->travel.value_or(Money{}));
 
     for (const Movement& movement : ledger.movements) {
@@ -59,8 +42,8 @@ FairResult fair_result(const Shop& shop, const Ledger& ledger, Key<Fair> key) {
             if (time != nullptr && time->head == key) result.own_hours += number(movement.cost.hands_on) / 60;
         }
     }
-    const double tax = number(sales_tax_in_force(shop, fair->date));
-    const double left = result.takings / (1 + tax) - result.fees - result.fixed;
+    const double left = net - result.fees - result.fixed;
+    result.left = left - result.making_cash;
     if (result.own_hours > 0) result.per_stall_hour = (left - result.making_full) / result.own_hours;
     if (result.own_hours + result.making_hours > 0)
         result.per_hour = (left - result.making_cash) / (result.own_hours + result.making_hours);

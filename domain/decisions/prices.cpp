@@ -89,7 +89,9 @@ private:
         }
         cost.minutes = base.good_bars > 0 ? number(base.cost.hands_on) / base.good_bars : 0;
         if (const Overhead* overhead = overhead_in_force(shop_, ledger_.as_of); overhead != nullptr)
-            if (overhead->normal_bars > 0) cost.overhead = number(overhead->per_year) / overhead->normal_bars;
+            if (overhead->normal_bars > 0)
+                cost.overhead =
+                    number(overhead->per_year + wear_per_year(shop_, ledger_.as_of)) / overhead->normal_bars;
         if (line.colouring == Colouring::own) add_grown(line, loaf, good, cost, price);
         cost.labour = cost.minutes / 60 * result_.hourly_target.value_or(0);
         if (!price.without_price.empty() || !price.unsaid.empty()) return std::nullopt;

@@ -9,6 +9,7 @@
 #include "domain/decisions/loaf_needs.h"
 #include "domain/decisions/window.h"
 #include "domain/facts/material_amount.h"
+#include "domain/ledger/holds.h"
 #include "domain/ledger/in_force.h"
 #include "domain/ledger/planned_from.h"
 
@@ -81,6 +82,7 @@ private:
         std::int64_t sum = 0;
         for (std::size_t i = 0; i < shop_.all<Lot>().size(); ++i) {
             const LotState& state = ledger_.lots[i];
+            if (held_.why(static_cast<std::uint32_t>(i), ledger_.as_of)) continue;
             if (shop_.all<Lot>()[i].material == material && state.best_before.value_or(Day::max()) >= ledger_.as_of)
                 sum += state.left;
         }
@@ -248,6 +250,7 @@ private:
     const Shop& shop_;
     const Ledger& ledger_;
     const ReorderTerms& terms_;
+    const Holds held_ = holds(shop_, ledger_);
     std::map<Key<Material>, std::vector<PlannedUse>> planned_;
     std::map<Key<Material>, Used> used_;
     Reorder result_;

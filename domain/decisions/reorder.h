@@ -47,7 +47,7 @@ struct OrderLine {
 // A bought material that something is made from.
 struct ReorderRow {
     Key<Material> material;
-    std::int64_t there = 0;           // not past its date
+    std::int64_t there = 0;           // not past its date, not on hold
     std::vector<PlannedUse> planned;  // by day
     std::optional<Day> runs_out;      // the first plan that cannot be met
     std::optional<Day> order_by;      // for that plan

@@ -3,6 +3,7 @@
 
 #include <doctest/doctest.h>
 
+#include "domain/decisions/reorder.h"
 #include "tests/domain/decisions/soap_shop.h"
 
 using namespace dyestead;
@@ -51,6 +52,24 @@ TEST_CASE("a lot past its date is on the shelf and not counted, and the open lot
     const CanMake later = can_make(s.shop(), s.ledger(), s.bar, 3, day_of(2026, 6, 11));
     CHECK(of(later, s.oil_).there == 5'000'000);
     CHECK(of(later, s.oil_).past_date == 2'000'000);
+}
+
+TEST_CASE("a recalled lot is on the shelf and not counted, until it is released") {
+    SoapShop s;
+    s.stock_all(2);
+    auto& hold = s.add<Hold>();
+    hold.date = day_of(2026, 5, 1);
+    hold.lot = s.all<AlreadyHere>().front().lot;
+    hold.why = "recalled";
+    CHECK(of(can_make(s.shop(), s.ledger(), s.bar, 1, s.today), s.oil_).held == 2'000'000);
+    CHECK(can_make(s.shop(), s.ledger(), s.bar, 1, s.today).most_loaves == 0);
+    s.plan(day_of(2026, 6, 20), 1);
+    CHECK(reorder(s.shop(), s.ledger()).rows.front().there == 0);
+    auto& release = s.add<Release>();
+    release.date = day_of(2026, 5, 20);
+    release.lot = s.all<AlreadyHere>().front().lot;
+    release.why = "cleared";
+    CHECK(can_make(s.shop(), s.ledger(), s.bar, 1, s.today).most_loaves == 2);
 }
 
 TEST_CASE("nothing on the shelf, no such bar, no lye on record: each is said") {
