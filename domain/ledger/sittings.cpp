@@ -9,6 +9,20 @@
 namespace dyestead {
 namespace {
 
+// Shows `visit` what a line of a sitting may have been at; one of them is named.
+template <class Visit>
+void for_each_target(const SittingAt& line, const Visit& visit) {
+    visit(line.tending);
+    visit(line.harvest);
+    visit(line.vat);
+    visit(line.drying);
+    visit(line.batch);
+    visit(line.cut);
+    visit(line.wrapping);
+    visit(line.fair);
+    visit(line.sale);
+}
+
 struct Target {
     FactRef fact;
     std::optional<Day> day;  // blank: not on record
@@ -32,15 +46,7 @@ public:
             target.day = fact->date;
             target.size = size(*fact);
         };
-        is(line.tending);
-        is(line.harvest);
-        is(line.vat);
-        is(line.drying);
-        is(line.batch);
-        is(line.cut);
-        is(line.wrapping);
-        is(line.fair);
-        is(line.sale);
+        for_each_target(line, is);
         return target;
     }
 
@@ -100,15 +106,7 @@ FactRef worked_at(const SittingAt& line) {
     const auto is = [&]<class Of>(const std::optional<Key<Of>>& key) {
         if (key && at.key == 0) at = {kKindOf<Of>, key->number};
     };
-    is(line.tending);
-    is(line.harvest);
-    is(line.vat);
-    is(line.drying);
-    is(line.batch);
-    is(line.cut);
-    is(line.wrapping);
-    is(line.fair);
-    is(line.sale);
+    for_each_target(line, is);
     return at;
 }
 

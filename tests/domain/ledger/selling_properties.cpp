@@ -53,3 +53,32 @@ TEST_CASE("every penny, minute and bar of a shop that sells much stands in one t
         RC_CLASSIFY(!ledger.returned.empty(), "some bars came back");
     }));
 }
+
+TEST_CASE("held bars leave for a sale with a finding, and only they do") {
+    CHECK(rc::check([](const std::vector<Act>& acts) {
+        const Shop shop = selling_shop(acts);
+        const Ledger ledger = replay(shop, kEnd);
+        const Holds held = holds(shop, ledger);
+        std::vector<std::pair<Day, std::string>> went;
+        for (const Movement& movement : ledger.movements) {
+            const bool leaves =
+                movement.to == account(Boundary::sold) || ledger.accounts.kind(movement.to) == AccountKind::out;
+            if (!leaves || ledger.accounts.kind(movement.from) != AccountKind::lot || movement.quantity == 0) continue;
+            const std::uint32_t lot = ledger.accounts.index(movement.from);
+            if (held.why(lot, movement.on())) went.emplace_back(movement.on(), shop.all<Lot>()[lot].code);
+        }
+        std::vector<std::pair<Day, std::string>> said;
+        for (const Finding& finding : ledger.findings)
+            if (finding.code == FindingCode::sold_while_held) said.emplace_back(finding.day, finding.args[0]);
+        std::ranges::sort(went);
+        std::ranges::sort(said);
+        // What a second drying of a vat, or a second cut of a batch, claims to hold is held with it.
+        constexpr std::array kContradictions{FindingCode::vat_dried_twice, FindingCode::vat_dried_before_begun,
+                                             FindingCode::batch_cut_twice, FindingCode::cut_before_pouring};
+        for (const Finding& finding : ledger.findings)
+            if (std::ranges::find(kContradictions, finding.code) != kContradictions.end()) return;
+        RC_CLASSIFY(!said.empty(), "some held bars went");
+        RC_CLASSIFY(!ledger.returned.empty(), "some bars came back");
+        RC_ASSERT(went == said);
+    }));
+}
