@@ -1,5 +1,6 @@
 #include "reports/words/fact_words.h"
 
+#include "domain/facts/dated.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 
@@ -38,17 +39,6 @@ std::string subject(const Shop& shop, const Fact& fact) {
     } else {
         return {};
     }
-}
-
-// The first date among the fields: what the fact is dated to.
-template <class Fact>
-std::optional<Day> dated(const Fact& fact) {
-    std::optional<Day> day;
-    for_each_field<Fact>([&](const auto& each) {
-        if constexpr (std::is_same_v<std::remove_cvref_t<decltype(fact.*each.member)>, Day>)
-            if (!day) day = fact.*each.member;
-    });
-    return day;
 }
 
 }  // namespace

@@ -1,5 +1,6 @@
 #include "tests/support/random_shop.h"
 
+#include "domain/facts/dated.h"
 #include "tests/support/random_cupboard.h"
 #include "tests/support/random_garden.h"
 #include "tests/support/random_selling.h"
@@ -305,17 +306,6 @@ private:
     Key<Bed> bed_;
     Key<Recipe> recipe_;
 };
-
-// The first Day among a fact's fields: what the fact is dated to.
-template <class Fact>
-std::optional<Day> dated(const Fact& fact) {
-    std::optional<Day> day;
-    for_each_field<Fact>([&](const auto& each) {
-        if constexpr (std::is_same_v<std::remove_cvref_t<decltype(fact.*each.member)>, Day>)
-            if (!day) day = fact.*each.member;
-    });
-    return day;
-}
 
 }  // namespace
 
