@@ -1,4 +1,6 @@
 // Counts and the moving average, for every shop there can be.
+#include <algorithm>
+
 #include <doctest/doctest.h>
 
 #include "domain/facts/material_amount.h"
@@ -113,6 +115,8 @@ TEST_CASE("counting what the books say changes nothing") {
     CHECK(rc::check([](const std::vector<Act>& acts, bool by_lot) {
         const Shop shop = test::random_shop(acts);
         const Day day = kFirstDay + Days{*rc::gen::inRange(0, test::kDays + 50)};
+        // Of two counts on one day the first says what the second finds.
+        if (std::ranges::find(shop.all<Count>(), day, &Count::date) != shop.all<Count>().end()) return;
         const Shop counted = counted_as_booked(shop, day, by_lot);
         RC_ASSERT(numbers(replay(counted, kEnd)) == numbers(replay(shop, kEnd)));
     }));
