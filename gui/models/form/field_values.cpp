@@ -1,0 +1,81 @@
+#include "gui/models/form/field_values.h"
+
+#include "domain/decisions/records.h"
+#include "reports/words/say.h"
+#include "reports/words/shown.h"
+#include "reports/words/trouble_words.h"
+
+namespace dyestead::gui {
+
+using reports::arg;
+using reports::say;
+
+namespace {
+
+std::string marked(Mark mark, std::string shown) {
+    switch (mark) {
+        case Mark::measured: return shown;
+        case Mark::about: return say("about {amount}", arg("amount", std::move(shown)));
+        case Mark::from_method: return say("{amount}, by the method", arg("amount", std::move(shown)));
+    }
+    return shown;
+}
+
+}  // namespace
+
+std::string money_text(Money money) {
+    constexpr std::int64_t kHundredth = 10'000;
+    if (money.in_millionths() % kHundredth != 0) return print(money);
+    return print_decimal({money.in_millionths() / kHundredth, 2});
+}
+
+std::string day_text(Day day) {
+    return reports::shown_date(day);
+}
+
+std::string said_back(const Amount& amount, const Reading& reading) {
+    if (reading.material != nullptr) {
+        if (const auto held = as_held(*reading.material, amount))
+            return say("{amount} {material}", arg("amount", marked(amount.mark, reports::shown_quantity(*held))),
+                       arg("material", reading.material->name));
+    }
+    return marked(amount.mark, reports::shown_quantity(amount.quantity));
+}
+
+std::string said_back(const Span& span, const Reading& /*reading*/) {
+    return marked(span.mark, reports::shown_minutes(number(span.time)));
+}
+
+std::string said_back(Money money, const Reading& reading) {
+    return reports::shown_money(money, reading.currency);
+}
+
+std::string said_back(Day day, const Reading& /*reading*/) {
+    return reports::shown_date(day);
+}
+
+std::optional<std::string> amount_trouble(const Amount& amount, const Reading& reading) {
+    if (reading.material != nullptr) {
+        if (as_held(*reading.material, amount)) return std::nullopt;
+        return say(
+            "{material} is held in another kind of amount, and no density leads from one to the other; write a weight "
+            "for what is weighed, a volume for what is poured, a number for what is counted.",
+            arg("material", reading.material->name));
+    }
+    if (!reading.measuring.kind || amount.quantity.kind() == *reading.measuring.kind) return std::nullopt;
+    switch (*reading.measuring.kind) {
+        case Kind::mass: return say("A weight belongs here; write it like 750 g.");
+        case Kind::volume: return say("A volume belongs here; write it like 1.5 l.");
+        case Kind::count: return say("A number belongs here; write it like 12.");
+        case Kind::area: return say("An area belongs here; write it like 4 m2.");
+        case Kind::energy: return say("Energy belongs here; write it like 1.2 kWh.");
+    }
+    return std::nullopt;
+}
+
+std::string field_trouble(TroubleId id, std::string_view text) {
+    if (id == TroubleId::blank) return say("This is needed; everything behind \"More\" may stay blank.");
+    return reports::trouble_sentence({.id = id, .args = {{"value", std::string{trimmed(text)}}}});
+}
+
+}  // namespace dyestead::gui
