@@ -53,9 +53,25 @@ wxMenu* go_menu() {
     }
     menu->AppendSeparator();
     add(*menu, kNextPart, say("&Next part of the window"), "F6");
-    add(*menu, wxID_FIND, say("Find &in the cupboard"), "Ctrl+F");
+    add(*menu, wxID_FIND, say("Find &in this place"), "Ctrl+F");
     add(*menu, kFigures, say("&Figures of the picture as a list"), "Ctrl+G");
     add(*menu, kBackToRecords, say("Back to the &records"), "Ctrl+B");
+    return menu;
+}
+
+wxMenu* edit_menu() {
+    auto* menu = new wxMenu;
+    add(*menu, wxID_UNDO, say("&Undo"), "Ctrl+Z");
+    add(*menu, wxID_REDO, say("&Redo"), "Ctrl+Shift+Z");
+    return menu;
+}
+
+wxMenu* record_menu() {
+    auto* menu = new wxMenu;
+    add(*menu, kNewHere, say("&New here"), "Ctrl+N");
+    add(*menu, kJot, say("&Jot something down"), "Ctrl+J");
+    add(*menu, kNoteTime, say("&Time that belongs to nothing else"), "Ctrl+T");
+    add(*menu, kNoteLoss, say("Something &lost"), "Ctrl+L");
     return menu;
 }
 
@@ -68,9 +84,23 @@ wxMenu* help_menu() {
 
 }  // namespace
 
+std::optional<int> command_of(int key, int modifiers) {
+    if (modifiers != wxMOD_CONTROL) return std::nullopt;
+    switch (key) {
+        case 'N': return kNewHere;
+        case 'J': return kJot;
+        case 'T': return kNoteTime;
+        case 'L': return kNoteLoss;
+        case 'F': return wxID_FIND;
+        default: return std::nullopt;
+    }
+}
+
 wxMenuBar* make_menus(wxFileHistory& recent) {
     auto* bar = new wxMenuBar;
     bar->Append(file_menu(recent), shown(say("&File")));
+    bar->Append(edit_menu(), shown(say("&Edit")));
+    bar->Append(record_menu(), shown(say("&Record")));
     bar->Append(go_menu(), shown(say("&Go")));
     bar->Append(help_menu(), shown(say("&Help")));
     return bar;

@@ -3,6 +3,7 @@
 
 #include <wx/filehistory.h>
 #include <wx/menu.h>
+#include <optional>
 
 namespace dyestead::gui {
 
@@ -15,9 +16,17 @@ enum Command : int {
     kNextPart,
     kFigures,
     kBackToRecords,
+    kNewHere,
+    kJot,
+    kNoteTime,
+    kNoteLoss,
+    kWhereDidItGo,
     kKeys,
     kAbout,
 };
+
+// The command that goes with a key which lists and fields would take for themselves.
+std::optional<int> command_of(int key, int modifiers);
 
 // `recent` puts the files opened before into the File menu.
 wxMenuBar* make_menus(wxFileHistory& recent);

@@ -11,17 +11,23 @@
 #include "gui/commands.h"
 #include "gui/desktop/desktop.h"
 #include "gui/guarded.h"
-#include "gui/places/cupboard_page.h"
+#include "gui/models/cupboard/cupboard_place.h"
+#include "gui/models/cupboard/shelf_forms.h"
+#include "gui/models/today/jotting_form.h"
+#include "gui/models/today/today_place.h"
+#include "gui/models/today/work_form.h"
 #include "gui/places/empty_page.h"
 #include "gui/places/keys_page.h"
 #include "gui/places/plain_page.h"
 #include "gui/places/vat_page.h"
 #include "gui/places/verdict_page.h"
+#include "gui/places/work_page.h"
 #include "gui/widgets/heading.h"
 #include "gui/widgets/paddings.h"
 #include "gui/widgets/table.h"
 #include "gui/widgets/text.h"
 #include "reports/words/say.h"
+#include "reports/words/shown.h"
 
 namespace dyestead::gui {
 
@@ -66,15 +72,16 @@ void Frame::build() {
 
     auto* right = new wxPanel(all);
     heading_ = new Heading(right);
+    heading_->on_writing_day = [this](std::string day) { write_for(day); };
     bar_ = new wxInfoBar(right);
     pages_ = new wxSimplebook(right);
     for (const Place place : kPlaces) {
         Page* made = nullptr;
         switch (place) {
-            case Place::cupboard: made = new CupboardPage(pages_); break;
+            case Place::cupboard: made = new WorkPage(pages_, *this, cupboard_place()); break;
             case Place::vat: made = new VatPage(pages_); break;
             case Place::verdict: made = verdict_ = new VerdictPage(pages_); break;
-            case Place::today:
+            case Place::today: made = new WorkPage(pages_, *this, today_place()); break;
             case Place::garden:
             case Place::bench:
             case Place::stall:
@@ -114,6 +121,16 @@ void Frame::bind_commands() {
     on(kAbout, "showing what the program is", &Frame::show_about);
     on(kSavePage, "saving a page", &Frame::save_page);
     on(kPrintPage, "showing pages to print", &Frame::print_page);
+    on(kNewHere, "beginning an entry", &Frame::begin_new);
+    const auto record = [this](int id, Place place, Form (*form)(const Writing&)) {
+        Bind(
+            wxEVT_MENU,
+            [this, place, form](wxCommandEvent&) { guarded("beginning an entry", [&] { begin_at(place, form); }); },
+            id);
+    };
+    record(kJot, Place::today, [](const Writing& now) { return jotting_form(now); });
+    record(kNoteTime, Place::today, [](const Writing& now) { return work_form(now); });
+    record(kNoteLoss, Place::cupboard, [](const Writing& now) { return loss_form(now); });
     Bind(
         wxEVT_MENU, [this](wxCommandEvent&) { guarded("reading again", [&] { read_again(true); }); }, kReadAgain);
     Bind(
@@ -134,9 +151,7 @@ void Frame::bind_commands() {
         wxEVT_MENU,
         [this](wxCommandEvent&) {
             guarded("finding", [&] {
-                if (!open_) return;
-                go_to(Place::cupboard);
-                page()->find();
+                if (open_) page()->find();
             });
         },
         wxID_FIND);
@@ -155,6 +170,13 @@ void Frame::bind_commands() {
             guarded("opening a shop file", [&] { open_recent(event.GetId() - recent_.GetBaseId()); });
         },
         wxID_FILE1, wxID_FILE9);
+    // Before the control that has the keyboard: lists and fields have uses of their own for some of these.
+    Bind(wxEVT_CHAR_HOOK, [this](wxKeyEvent& event) {
+        const auto command = command_of(event.GetKeyCode(), event.GetModifiers());
+        if (!command) return event.Skip();
+        wxCommandEvent chosen(wxEVT_MENU, *command);
+        ProcessWindowEvent(chosen);
+    });
     list_->Bind(wxEVT_LISTBOX, [this](wxCommandEvent& event) {
         guarded("going to a place", [&] {
             if (event.GetSelection() >= 0) go_to(kPlaces[static_cast<std::size_t>(event.GetSelection())]);
@@ -181,9 +203,15 @@ void Frame::show_place() {
     const auto index = static_cast<std::size_t>(place_);
     if (list_->GetSelection() != static_cast<int>(index)) choose_row(*list_, static_cast<int>(index));
     if (open_) {
+        if (behind_[index]) {
+            behind_[index] = false;
+            page()->show(open_->books());
+        }
         heading_->say(place_, place_name(place_), page()->state(), day_sentence(open_->books()));
+        heading_->show_writing_day(reports::shown_date(writing().day));
         pages_->ChangeSelection(index);
     } else {
+        heading_->show_writing_day({});
         heading_->say(place_, place_name(place_), place_purpose(place_), {});
         pages_->ChangeSelection(kPlaces.size());
     }
@@ -192,13 +220,32 @@ void Frame::show_place() {
 
 void Frame::show_books() {
     const Books books = open_->books();
-    for (Page* each : places_) each->show(books);
+    // The other places are shown the books when they are gone to.
+    behind_.fill(true);
+    show_waiting(books);
     const std::string name = shop_name(books.shop);
     SetTitle(shown(name.empty() ? std::string{"Dyestead"} : reports::say("{shop} - Dyestead", arg("shop", name))));
     show_place();
 }
 
+void Frame::show_waiting(const Books& books) {
+    for (std::size_t i = 0; i < kPlaces.size(); ++i) {
+        const std::size_t waiting = places_[i]->waiting(books);
+        const std::string name = place_name(kPlaces[i]);
+        const std::string line =
+            waiting == 0 ? name : reports::say("{place}  {count}", arg("place", name), arg("count", waiting));
+        if (typed(list_->GetString(static_cast<unsigned>(i))) != line)
+            list_->SetString(static_cast<unsigned>(i), shown(line));
+    }
+}
+
 void Frame::say(std::string_view sentence) {
+    if (bar_->HasButtonId(wxID_UNDO)) bar_->RemoveButton(wxID_UNDO);
+    bar_->ShowMessage(shown(sentence), wxICON_INFORMATION);
+}
+
+void Frame::say_with_undo(std::string_view sentence) {
+    if (!bar_->HasButtonId(wxID_UNDO)) bar_->AddButton(wxID_UNDO, shown(reports::say("Undo")));
     bar_->ShowMessage(shown(sentence), wxICON_INFORMATION);
 }
 

@@ -14,6 +14,7 @@
 #include "gui/file_chooser.h"
 #include "gui/models/places.h"
 #include "gui/open_books.h"
+#include "gui/places/page.h"
 
 class wxInfoBar;
 class wxListBox;
@@ -23,18 +24,19 @@ namespace dyestead::gui {
 
 class EmptyPage;
 class Heading;
-class Page;
 class KeysPage;
 class VerdictPage;
 
-class Frame : public wxFrame {
+class Frame : public wxFrame, public Host {
 public:
     Frame(std::unique_ptr<FileChooser> chooser, Place first);
 
     // Shows the shop, or says in one sentence why it cannot and leaves the window empty.
     void open(const std::filesystem::path& path);
     void go_to(Place place);
-    void say(std::string_view sentence);
+    void say(std::string_view sentence) override;
+    Writing writing() override;
+    bool keep(const Kept& kept) override;
 
 private:
     void build();
@@ -43,6 +45,11 @@ private:
     void open_recent(int which);
     void read_again(bool say_if_same);
     void show_books();
+    void show_waiting(const Books& books);
+    void say_with_undo(std::string_view sentence);
+    void begin_new();
+    void begin_at(Place place, Form (*form)(const Writing&));
+    void write_for(const std::string& typed_day);
     void show_place();
     void show_keys();
     void show_about();
@@ -57,12 +64,14 @@ private:
     wxFileHistory recent_{6};
     std::optional<OpenBooks> open_;
     Place place_;
+    std::optional<Day> writing_for_;  // none: the day the books stand at
 
     wxListBox* list_ = nullptr;
     Heading* heading_ = nullptr;
     wxInfoBar* bar_ = nullptr;
     wxSimplebook* pages_ = nullptr;
     std::array<Page*, kPlaces.size()> places_{};
+    std::array<bool, kPlaces.size()> behind_{};  // has not been shown the books as they are now
     VerdictPage* verdict_ = nullptr;
     EmptyPage* empty_ = nullptr;
     KeysPage* keys_ = nullptr;

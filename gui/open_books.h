@@ -1,27 +1,33 @@
-// open_books.h - the shop file that the window shows, read only, and the ledger its facts come to.
+// open_books.h - the shop file that the window shows and writes to, and the books its facts come to.
 #pragma once
 
 #include <filesystem>
 
 #include "db/open_shop.h"
 #include "domain/ledger/ledger.h"
-#include "gui/models/books.h"
+#include "gui/models/form/form.h"
 
 namespace dyestead::gui {
 
 class OpenBooks {
 public:
-    // Throws: db::ShopTrouble; the file is left as it is.
+    // Where the file cannot be written to it is opened to be read. Throws: db::ShopTrouble; the file is left as it is.
     OpenBooks(const std::filesystem::path& path, Day today);
 
     Books books() const { return {file_.shop(), ledger_}; }
     const std::filesystem::path& path() const { return file_.path(); }
+    bool can_write() const { return can_write_; }
 
     // Looks whether another program has changed the file; when it has, replays and says true.
     // Throws: db::ShopTrouble; what was read before stays.
     bool read_if_changed(Day today);
 
+    // Saves at once, and reckons the books again. When another program had changed the file nothing is saved: the books
+    // then are those of the file as it is now. Throws: db::ShopTrouble; file and books are as before.
+    db::Committed keep(const Kept& kept, Day today);
+
 private:
+    bool can_write_ = true;
     db::OpenShop file_;
     Ledger ledger_;
 };

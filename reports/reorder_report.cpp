@@ -94,8 +94,8 @@ private:
                                    ? say("{amount} short", arg("amount", shown(row.material, -row.after_plans)))
                                    : shown(row.material, row.after_plans)},
                  row.keep > 0 ? Cell{.shown = shown(row.material, row.keep)} : none_cell(),
-                 row.runs_out ? Cell{.shown = shown_date(*row.runs_out)} : none_cell(),
-                 row.order_by ? Cell{.shown = shown_date(*row.order_by)} : none_cell(),
+                 row.runs_out ? Cell{.shown = short_date(*row.runs_out)} : none_cell(),
+                 row.order_by ? Cell{.shown = short_date(*row.order_by)} : none_cell(),
                  row.lead.known ? Cell{.shown = fmt::format("{}-{}", row.lead.usual, row.lead.safe)} : none_cell(),
                  Cell{.shown = what_to_do(row)}});
         table.note = say_count("One planned batch is counted.", "{count} planned batches are counted.",
@@ -121,7 +121,7 @@ private:
             for (const Key<Material> bar : each.bars) bars += (bars.empty() ? "" : ", ") + called(shop_, bar);
             table.rows.push_back({Cell{.shown = called(shop_, lot.material)}, Cell{.shown = lot.code},
                                   Cell{.shown = shown(lot.material, each.left)},
-                                  Cell{.shown = shown_date(each.best_before)},
+                                  Cell{.shown = short_date(each.best_before)},
                                   bars.empty() ? none_cell() : Cell{.shown = bars}});
         }
         if (!table.rows.empty()) document_.blocks.push_back(std::move(table));

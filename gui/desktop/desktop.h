@@ -24,7 +24,10 @@ void give_rows_room(wxWindow& list, int beside, int above);
 // Selects a row and puts the keyboard's cursor on it: the arrows go on from there.
 void choose_row(wxWindow& list, int row);
 
-// The columns of a table share the room that is left over.
-void share_width(wxDataViewCtrl& table);
+// Tab goes from the field of a drop-down straight to the next control, not to its arrow first.
+void skip_arrow(wxWindow& drop_down);
+
+// Whether the columns of a table share the room that is left over.
+void share_width(wxDataViewCtrl& table, bool shared);
 
 }  // namespace dyestead::gui

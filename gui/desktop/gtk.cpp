@@ -15,6 +15,11 @@ GtkWidget* inner_widget(wxWindow& window) {
     return widget;
 }
 
+void skip_buttons_in(GtkWidget* widget, gpointer /*unused*/) {
+    if (GTK_IS_TOGGLE_BUTTON(widget)) gtk_widget_set_can_focus(widget, FALSE);
+    if (GTK_IS_CONTAINER(widget)) gtk_container_forall(GTK_CONTAINER(widget), skip_buttons_in, nullptr);
+}
+
 }  // namespace
 
 void set_program_name(const std::string& name) {
@@ -60,9 +65,14 @@ void choose_row(wxWindow& list, int row) {
     gtk_tree_path_free(path);
 }
 
-void share_width(wxDataViewCtrl& table) {
+void skip_arrow(wxWindow& drop_down) {
+    if (GTK_IS_COMBO_BOX(drop_down.GetHandle())) skip_buttons_in(drop_down.GetHandle(), nullptr);
+}
+
+void share_width(wxDataViewCtrl& table, bool shared) {
     for (unsigned i = 0; i < table.GetColumnCount(); ++i) {
-        gtk_tree_view_column_set_expand(GTK_TREE_VIEW_COLUMN(table.GetColumn(i)->GetGtkHandle()), TRUE);
+        gtk_tree_view_column_set_expand(
+            GTK_TREE_VIEW_COLUMN(table.GetColumn(i)->GetGtkHandle()), shared ? TRUE : FALSE);
     }
 }
 

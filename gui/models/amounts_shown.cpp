@@ -25,7 +25,7 @@ Cell held_cell(const Material& material, std::int64_t base) {
 }
 
 Cell day_cell(Day day) {
-    return {.shown = reports::shown_date(day), .number = static_cast<double>(day.time_since_epoch().count())};
+    return {.shown = reports::short_date(day), .number = static_cast<double>(day.time_since_epoch().count())};
 }
 
 Cell count_cell(std::size_t count) {

@@ -6,9 +6,19 @@
 #include <string>
 #include <vector>
 
-#include "gui/models/books.h"
+#include "gui/models/form/form.h"
 
 namespace dyestead::gui {
+
+// What a place asks of the window it stands in.
+class Host {
+public:
+    virtual ~Host() = default;
+    virtual Writing writing() = 0;
+    // Saves the entry and says what it means; false when it could not be saved, and then why is said.
+    virtual bool keep(const Kept& kept) = 0;
+    virtual void say(std::string_view sentence) = 0;
+};
 
 class Page : public wxPanel {
 public:
@@ -26,6 +36,12 @@ public:
     // Ctrl+F, and Ctrl+G: the figures of the picture as a list, and back. Places without either stay still.
     virtual void find() {}
     virtual void show_figures() {}
+    // Ctrl+N: a new record of the kind the place is for.
+    virtual void begin_new() {}
+    // Opens a form here. Places without forms stay still.
+    virtual void begin(Form /*form*/) {}
+    // How many things here want doing; beside the place's name.
+    virtual std::size_t waiting(const Books& /*books*/) const { return 0; }
 
 protected:
     void lay_out() {

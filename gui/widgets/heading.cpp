@@ -3,17 +3,20 @@
 #include <wx/dcbuffer.h>
 #include <wx/sizer.h>
 #include <wx/stattext.h>
+#include <wx/textctrl.h>
 
 #include "gui/guarded.h"
 #include "gui/widgets/paddings.h"
 #include "gui/widgets/text.h"
 #include "gui/widgets/wrapped_text.h"
+#include "reports/words/say.h"
 
 namespace dyestead::gui {
 
 namespace {
 
 constexpr int kBandWidth = 6;
+constexpr int kDayWidth = 150;
 
 // A strip of dyed cloth beside the name: decoration only, it says nothing that words do not say.
 wxColour cloth(Place place) {
@@ -39,13 +42,26 @@ Heading::Heading(wxWindow* parent) : wxPanel(parent, wxID_ANY) {
     name_ = new wxStaticText(this, wxID_ANY, wxString{});
     name_->SetFont(GetFont().Scaled(1.7F).Bold());
     day_ = new wxStaticText(this, wxID_ANY, wxString{});
+    writing_for_ = new wxStaticText(this, wxID_ANY, shown(reports::say("Writing for")));
+    writing_day_ = new wxTextCtrl(
+        this, wxID_ANY, wxString{}, wxDefaultPosition, FromDIP(wxSize{kDayWidth, -1}), wxTE_PROCESS_ENTER);
+    writing_day_->SetToolTip(
+        shown(reports::say("The day new records are dated to, until you change it. + is the next day.")));
+    writing_day_->Bind(
+        wxEVT_TEXT_ENTER, [this](wxCommandEvent&) { guarded("taking another day", [this] { take_day(); }); });
+    writing_day_->Bind(wxEVT_KILL_FOCUS, [this](wxFocusEvent& event) {
+        event.Skip();
+        guarded("taking another day", [this] { take_day(); });
+    });
     state_ = new WrappedText(this, TextSize::plain);
 
     auto* words = new wxBoxSizer(wxVERTICAL);
     auto* top = new wxBoxSizer(wxHORIZONTAL);
     top->Add(name_, wxSizerFlags{}.Bottom());
     top->AddStretchSpacer();
-    top->Add(day_, wxSizerFlags{}.Bottom());
+    top->Add(day_, wxSizerFlags{}.CentreVertical());
+    top->Add(writing_for_, wxSizerFlags{}.CentreVertical().Border(wxLEFT, FromDIP(kEdge)));
+    top->Add(writing_day_, wxSizerFlags{}.CentreVertical().Border(wxLEFT, FromDIP(kNear)));
     words->Add(top, wxSizerFlags{}.Expand());
     words->Add(state_, wxSizerFlags{}.Expand().Border(wxTOP, FromDIP(2)));
     auto* row = new wxBoxSizer(wxHORIZONTAL);
@@ -62,6 +78,20 @@ void Heading::say(Place place, const std::string& name, const std::string& state
     band_->Refresh();
     Layout();
     Layout();
+}
+
+void Heading::show_writing_day(const std::string& day) {
+    writing_day_shown_ = day;
+    writing_day_->ChangeValue(shown(day));
+    writing_for_->Show(!day.empty());
+    writing_day_->Show(!day.empty());
+    Layout();
+}
+
+void Heading::take_day() {
+    const std::string now = typed(writing_day_->GetValue());
+    if (now == writing_day_shown_ || !on_writing_day) return;
+    on_writing_day(now);
 }
 
 void Heading::paint_band(wxWindow& band) {

@@ -2,11 +2,13 @@
 #pragma once
 
 #include <wx/panel.h>
+#include <functional>
 #include <string>
 
 #include "gui/models/places.h"
 
 class wxStaticText;
+class wxTextCtrl;
 
 namespace dyestead::gui {
 
@@ -18,8 +20,14 @@ public:
 
     // `place` colours the strip.
     void say(Place place, const std::string& name, const std::string& state, const std::string& day);
+    // The day that is being written for; hidden when there is none.
+    void show_writing_day(const std::string& day);
+
+    std::function<void(std::string typed)> on_writing_day;
 
 private:
+    void take_day();
+
     void paint_band(wxWindow& band);
 
     Place place_ = Place::today;
@@ -27,6 +35,9 @@ private:
     wxStaticText* name_;
     WrappedText* state_;
     wxStaticText* day_;
+    wxStaticText* writing_for_;
+    wxTextCtrl* writing_day_;
+    std::string writing_day_shown_;
 };
 
 }  // namespace dyestead::gui

@@ -14,8 +14,8 @@ namespace {
 
 // What GTK puts around the text of a cell and of a heading, and the arrow of the column that is sorted by.
 constexpr int kAroundCell = 12;
-constexpr int kAroundHeading = 18;
-constexpr int kArrow = 18;
+constexpr int kAroundHeading = 24;
+constexpr int kLeastWords = 110;
 constexpr std::size_t kRowsMeasured = 200;
 
 bool same_headings(const std::vector<reports::Column>& one, const std::vector<reports::Column>& other) {
@@ -34,6 +34,10 @@ Table::Table(wxWindow* parent, const std::string& accessible_name, Sorting sorti
     switch_off_type_ahead(*this);
     Bind(wxEVT_DATAVIEW_COLUMN_SORTED,
          [this](wxDataViewEvent& event) { guarded("sorting a table", [&] { sort_by(event); }); });
+    Bind(wxEVT_SIZE, [this](wxSizeEvent& event) {
+        event.Skip();
+        guarded("fitting columns", [&] { fit(event.GetSize().x); });
+    });
     Bind(wxEVT_DATAVIEW_SELECTION_CHANGED, [this](wxDataViewEvent&) {
         guarded("selecting a row", [&] {
             if (on_select) on_select();
@@ -53,12 +57,15 @@ void Table::show(reports::Table table) {
 // Widths are measured here: a column that sizes itself asks for every cell of the table.
 void Table::set_columns() {
     ClearColumns();
+    widths_.clear();
+    fitted_ = 0;
     const auto& table = model_->table();
-    const int around = FromDIP(kAroundHeading + (sorting_ == Sorting::by_heading ? kArrow : 0));
+    const int around = FromDIP(kAroundHeading);
     wxClientDC canvas(this);
     for (unsigned i = 0; i < table.columns.size(); ++i) {
         canvas.SetFont(GetFont().Bold());  // as the theme may draw headings
-        int width = canvas.GetTextExtent(shown(table.columns[i].heading)).x + around;
+        const int least = canvas.GetTextExtent(shown(table.columns[i].heading)).x + around;
+        int width = least;
         if (!table.emphasise_last_row) canvas.SetFont(GetFont());
         for (std::size_t row = 0; row < std::min(table.rows.size(), kRowsMeasured); ++row) {
             if (i >= table.rows[row].size()) continue;
@@ -69,8 +76,30 @@ void Table::set_columns() {
         int flags = wxDATAVIEW_COL_RESIZABLE;
         if (sorting_ == Sorting::by_heading) flags |= wxDATAVIEW_COL_SORTABLE;
         AppendTextColumn(shown(table.columns[i].heading), i, wxDATAVIEW_CELL_INERT, width, align, flags);
+        // Words may be cut short where it is narrow; figures never.
+        widths_.push_back({width, align == wxALIGN_LEFT ? std::clamp(FromDIP(kLeastWords), least, width) : width});
     }
-    share_width(*this);
+    fit(GetSize().x);
+}
+
+// Where the columns ask for more than there is, those of words give way, the widest most.
+void Table::fit(int width) {
+    const int there = width - FromDIP(kAroundCell);
+    if (widths_.empty() || there <= 0 || there == fitted_) return;
+    fitted_ = there;
+    int wanted = 0;
+    int can_give = 0;
+    for (const Width& each : widths_) {
+        wanted += each.natural;
+        can_give += each.natural - each.least;
+    }
+    const int over = std::clamp(wanted - there, 0, can_give);
+    for (unsigned i = 0; i < widths_.size() && i < GetColumnCount(); ++i) {
+        const Width& each = widths_[i];
+        const int gives = can_give == 0 ? 0 : (each.natural - each.least) * over / can_give;
+        GetColumn(i)->SetWidth(each.natural - gives);
+    }
+    share_width(*this, wanted < there);
 }
 
 std::optional<std::size_t> Table::selected() const {

@@ -6,6 +6,7 @@
 #include <functional>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "reports/document.h"
 
@@ -34,10 +35,18 @@ public:
 
 private:
     void set_columns();
+    void fit(int width);
     void sort_by(wxDataViewEvent& event);
 
     wxObjectDataPtr<TableModel> model_;
     Sorting sorting_;
+    // Of each column: the width its texts ask for, and the least that shows its heading.
+    struct Width {
+        int natural = 0;
+        int least = 0;
+    };
+    std::vector<Width> widths_;
+    int fitted_ = 0;
 };
 
 }  // namespace dyestead::gui

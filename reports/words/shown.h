@@ -46,6 +46,8 @@ std::string shown_percent(double share);
 
 // "3 July 2026"
 std::string shown_date(Day day);
+// "3 Jul 2026", for the narrow column of a list.
+std::string short_date(Day day);
 
 // The text, or "not known" where there is none.
 template <class Shown>

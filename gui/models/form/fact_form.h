@@ -253,11 +253,11 @@ Form FactForm<Fact>::done(Finish finish) && {
     // Reads all fields into `fact`; blanks that are needed are a trouble only when the form is kept.
     const auto read = [parts](Form& form, Fact& fact, const Writing& writing, bool keeping) {
         bool fine = true;
+        for (FormField& field : form.fields) field.trouble.clear();
         const FieldHow::Texts texts = [&form](std::string_view id) -> const std::string& { return form.text(id); };
         for (const auto& binding : parts->bindings) {
             FormField& field = form.field(binding.id);
             field.understood.clear();
-            field.trouble.clear();
             const bool blank = trimmed(field.text).empty();
             const Reading reading = form_detail::reading_for(binding.how, texts, writing);
             std::string wrong = binding.read(fact, field.text, reading, field.understood);

@@ -81,7 +81,7 @@ TEST_CASE("every vat with what it took and gave, the newest first") {
     CHECK(list.table.rows[1][2].shown == "gave nothing");
     CHECK(list.table.rows[1][4].number == 0.0);
     const auto& dry = list.table.rows[2];
-    CHECK(dry[0].shown == "1 August 2026");
+    CHECK(dry[0].shown == "1 Aug 2026");
     CHECK(dry[4].shown == "6");
     CHECK(dry[5].shown == "2");
     CHECK(dry[6].shown == "3.00");  // 90 minutes at 12 an hour over 6 g

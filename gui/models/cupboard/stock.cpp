@@ -1,4 +1,4 @@
-#include "gui/models/cupboard.h"
+#include "gui/models/cupboard/stock.h"
 
 #include <algorithm>
 #include <map>
@@ -63,8 +63,8 @@ std::vector<reports::Column> material_columns(const std::string& currency) {
     return {{say("what")},
             {say("in hand"), Align::right},
             {say("lots"), Align::right},
-            {say("without hours, {currency}", money), Align::right},
-            {say("with hours, {currency}", money), Align::right},
+            {say("cost, {currency}", money), Align::right},
+            {say("with hours", money), Align::right},
             {say("price"), Align::right}};
 }
 
@@ -114,11 +114,10 @@ MaterialList cupboard_list(const Books& books, std::string_view search) {
 reports::Table lot_list(const Books& books, Key<Material> material) {
     reports::Table table{.title = say("Lots"),
                          .columns = {{say("lot")},
-                                     {say("came or made on"), Align::right},
-                                     {say("came in"), Align::right},
+                                     {say("came on"), Align::right},
                                      {say("left"), Align::right},
                                      {say("best before"), Align::right},
-                                     {say("cost without our hours"), Align::right}},
+                                     {say("cost"), Align::right}},
                          .rows = {}};
     const Material* of = books.shop.find(material);
     if (of == nullptr) return table;
@@ -126,8 +125,7 @@ reports::Table lot_list(const Books& books, Key<Material> material) {
     for (const auto& [lot, state] : lots_of(books, material)) {
         // What is used up still tells what it cost.
         const bool any = state->left > 0;
-        table.rows.push_back({words_cell(lot->code), day_cell(*state->made), held_cell(*of, state->received),
-                              held_cell(*of, state->left),
+        table.rows.push_back({words_cell(lot->code), day_cell(*state->made), held_cell(*of, state->left),
                               state->best_before ? day_cell(*state->best_before) : no_cell(),
                               price_cell(*of, any ? state->cost.cash() : state->cost_in.cash(),
                                          any ? state->left : state->received, currency)});

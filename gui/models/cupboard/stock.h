@@ -1,4 +1,4 @@
-// cupboard.h - what is in the cupboard, material by material and lot by lot, and what it cost?
+// stock.h - what is in the cupboard, material by material and lot by lot, and what it cost?
 // Bars are not here: in cure they are the Bench's, cured the Stall's.
 #pragma once
 

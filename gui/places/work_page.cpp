@@ -1,0 +1,269 @@
+#include "gui/places/work_page.h"
+
+#include <wx/button.h>
+#include <wx/notebook.h>
+#include <wx/simplebook.h>
+#include <wx/sizer.h>
+#include <wx/stattext.h>
+#include <wx/textctrl.h>
+#include <algorithm>
+
+#include "gui/guarded.h"
+#include "gui/models/letters.h"
+#include "gui/models/removal.h"
+#include "gui/places/work_page_layout.h"
+#include "gui/widgets/form_panel.h"
+#include "gui/widgets/picture.h"
+#include "gui/widgets/table.h"
+#include "gui/widgets/text.h"
+#include "gui/widgets/wrapped_text.h"
+#include "reports/words/say.h"
+
+namespace dyestead::gui {
+
+using reports::say;
+
+WorkPage::WorkPage(wxWindow* parent, Host& host, std::unique_ptr<PlaceModel> model)
+    : Page(parent), host_{host}, model_{std::move(model)} {
+    const WorkParts parts = lay_out_work(*this, model_->cautions());
+    find_ = parts.find;
+    tabs_ = parts.tabs;
+    buttons_ = parts.buttons;
+    right_ = parts.right;
+    told_ = parts.told;
+    sentence_ = parts.sentence;
+    detail_ = parts.detail;
+    caution_ = parts.caution;
+    correct_ = parts.correct;
+    delete_ = parts.remove;
+    form_ = parts.form;
+    below_ = parts.below;
+    picture_ = parts.picture;
+    figures_ = parts.figures;
+    picture_says_ = parts.picture_says;
+
+    find_->Bind(wxEVT_TEXT, [this](wxCommandEvent&) { guarded("finding", [this] { show_lists(); }); });
+    tabs_->Bind(wxEVT_NOTEBOOK_PAGE_CHANGED, [this](wxBookCtrlEvent& event) {
+        event.Skip();
+        guarded("showing another list", [this] {
+            make_buttons();
+            show_selected();
+        });
+    });
+    correct_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { guarded("correcting", [this] { correct_selected(); }); });
+    delete_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { guarded("deleting", [this] { delete_selected(); }); });
+    form_->on_keep = [this] { keep_form(); };
+    form_->on_put_back = [this] { close_form(); };
+    Bind(wxEVT_CHAR_HOOK, [this](wxKeyEvent& event) { guarded("a key", [&] { on_key(event); }); });
+}
+
+void WorkPage::show(const Books& books) {
+    books_.emplace(books);
+    show_lists();
+}
+
+std::string WorkPage::state() const {
+    return books_ ? model_->state(*books_) : std::string{};
+}
+
+std::size_t WorkPage::waiting(const Books& books) const {
+    return model_->waiting(books);
+}
+
+std::size_t WorkPage::tab() const {
+    return static_cast<std::size_t>(std::max(0, tabs_->GetSelection()));
+}
+
+std::optional<FactRef> WorkPage::selected() const {
+    if (tab() >= tables_.size()) return std::nullopt;
+    const auto row = tables_[tab()]->selected();
+    const auto& rows = listings_[tab()].rows;
+    return row && *row < rows.size() ? std::optional{rows[*row]} : std::nullopt;
+}
+
+void WorkPage::make_tabs() {
+    for (std::size_t i = 0; i < listings_.size(); ++i) {
+        auto* page = new wxPanel(tabs_);
+        auto* table = new Table(page, listings_[i].name, Sorting::by_heading);
+        auto* empty = new WrappedText(page, TextSize::plain);
+        auto* column = new wxBoxSizer(wxVERTICAL);
+        column->Add(empty, wxSizerFlags{}.Expand().Border(wxALL, FromDIP(6)));
+        column->Add(table, wxSizerFlags{1}.Expand());
+        page->SetSizer(column);
+        table->on_select = [this] { show_selected(); };
+        table->Bind(wxEVT_DATAVIEW_ITEM_ACTIVATED,
+                    [this](wxDataViewEvent&) { guarded("correcting", [this] { correct_selected(); }); });
+        tables_.push_back(table);
+        empties_.push_back(empty);
+        tabs_->AddPage(page, shown(listings_[i].name));
+    }
+    make_buttons();
+}
+
+// What was chosen stays chosen, as long as it is still there.
+void WorkPage::show_lists() {
+    if (!books_) return;
+    const auto kept = listings_.empty() ? std::nullopt : selected();
+    listings_ = model_->listings(*books_, typed(find_->GetValue()));
+    if (tables_.empty()) make_tabs();
+    for (std::size_t i = 0; i < tables_.size() && i < listings_.size(); ++i) {
+        const bool none = listings_[i].rows.empty();
+        empties_[i]->say(!none              ? std::string{}
+                         : find_->IsEmpty() ? listings_[i].empty
+                                            : say("Nothing here has these letters."));
+        empties_[i]->Show(none);
+        tables_[i]->Show(!none);
+        tables_[i]->show(listings_[i].table);
+        if (i == tab() && !none) {
+            const auto& rows = listings_[i].rows;
+            const auto found = kept ? std::ranges::find(rows, *kept) : rows.end();
+            tables_[i]->select(found == rows.end() ? 0 : static_cast<std::size_t>(found - rows.begin()));
+        }
+        tables_[i]->GetParent()->Layout();
+    }
+    show_selected();
+}
+
+void WorkPage::make_buttons() {
+    buttons_->DestroyChildren();
+    doings_ = model_->doings(tab());
+    auto* row = buttons_->GetSizer();
+    letters_ = std::string{kMenuLetters} + std::string{kPlaceLetters};
+    for (std::size_t i = 0; i < doings_.size(); ++i) {
+        auto* button = new wxButton(buttons_, wxID_ANY, shown(with_letter(doings_[i].label, letters_)));
+        button->Bind(wxEVT_BUTTON, [this, i](wxCommandEvent&) {
+            CallAfter([this, i] {
+                guarded("beginning an entry", [this, i] {
+                    if (i < doings_.size()) do_it(doings_[i]);
+                });
+            });
+        });
+        row->Add(button, wxSizerFlags{}.Border(wxRIGHT | wxBOTTOM, FromDIP(4)));
+    }
+    buttons_->MoveAfterInTabOrder(find_);  // Tab learns anew what can be reached in it
+    lay_out();
+}
+
+void WorkPage::show_selected() {
+    if (!books_) return;
+    const auto row = selected();
+    const Detail detail = row ? model_->detail(*books_, tab(), *row) : Detail{};
+    sentence_->say(row ? detail.sentence : std::string{});
+    detail_->Show(detail.table.has_value());
+    detail_->show(detail.table.value_or(reports::Table{}));
+    std::string cautions;
+    for (const std::string& each : detail.cautions) cautions += (cautions.empty() ? "" : "\n") + each;
+    caution_->say(cautions);
+    const bool corrigible = row && model_->correct(host_.writing(), *row).has_value();
+    correct_->Show(corrigible);
+    delete_->Show(corrigible);
+    for (std::size_t i = 0; i < doings_.size(); ++i) {
+        if (!doings_[i].to_selected) continue;
+        if (auto* button = buttons_->GetSizer()->GetItem(i)->GetWindow()) button->Enable(row.has_value());
+    }
+    told_->Layout();
+    show_picture();
+}
+
+void WorkPage::show_picture() {
+    const auto chart = model_->picture(*books_, tab(), selected());
+    const bool any = chart.has_value();
+    below_->Show(any);
+    picture_says_->say(any ? chart->sentence : std::string{});
+    if (any) {
+        picture_->show(chart->data);
+        figures_->show(chart->figures);
+    }
+    lay_out();
+}
+
+void WorkPage::do_it(const Doing& doing) {
+    const auto row = selected();
+    if (doing.to_selected && !row) return host_.say(say("Select a line first: this is done to what is selected."));
+    const Writing writing = host_.writing();
+    if (doing.begin) {
+        if (auto form = doing.begin(writing, row)) begin(std::move(*form));
+    } else if (doing.at_once) {
+        if (const auto kept = doing.at_once(writing, row)) host_.keep(*kept);
+    }
+}
+
+void WorkPage::begin_new() {
+    if (!books_ || doings_.empty()) return;
+    do_it(doings_.front());
+}
+
+void WorkPage::begin(Form form) {
+    form_->show(
+        std::move(form), [this] { return host_.writing(); }, letters_);
+    right_->SetSelection(1);
+    form_->MoveAfterInTabOrder(told_);  // Tab learns anew what can be reached in it
+    lay_out();
+    form_->focus_first();
+}
+
+void WorkPage::correct_selected() {
+    const auto row = selected();
+    if (!row) return;
+    if (auto form = model_->correct(host_.writing(), *row)) begin(std::move(*form));
+}
+
+void WorkPage::delete_selected() {
+    const auto row = selected();
+    if (!row) return;
+    std::string why_not;
+    const auto kept = delete_fact(host_.writing(), *row, why_not);
+    if (!kept) return host_.say(why_not);
+    host_.keep(*kept);
+}
+
+void WorkPage::keep_form() {
+    if (!form_->is_open()) return;
+    form_->finish_lines();
+    const auto kept = form_->form().keep(form_->form(), host_.writing());
+    if (!kept) return form_->look_again(true);
+    if (host_.keep(*kept)) close_form();
+}
+
+void WorkPage::close_form() {
+    form_->close();
+    right_->SetSelection(0);
+    lay_out();
+    if (tab() < tables_.size()) tables_[tab()]->SetFocus();
+}
+
+void WorkPage::on_key(wxKeyEvent& event) {
+    if (form_->is_open()) {
+        if (event.GetKeyCode() == WXK_ESCAPE) return close_form();
+        const bool enter = event.GetKeyCode() == WXK_RETURN || event.GetKeyCode() == WXK_NUMPAD_ENTER;
+        if (enter && event.ControlDown()) return keep_form();
+    }
+    event.Skip();
+}
+
+void WorkPage::find() {
+    find_->SetFocus();
+}
+
+void WorkPage::show_figures() {
+    if (!below_->IsShown()) return host_.say(say("There is no picture here whose figures could be listed."));
+    const bool listed = below_->GetSelection() == 1;
+    below_->ChangeSelection(listed ? 0 : 1);
+    if (!listed) figures_->SetFocus();
+    lay_out();
+}
+
+std::vector<wxWindow*> WorkPage::parts() {
+    std::vector<wxWindow*> all;
+    if (tab() < tables_.size() && tables_[tab()]->IsShown()) all.push_back(tables_[tab()]);
+    if (form_->is_open()) {
+        all.push_back(form_);
+    } else if (detail_->IsShown()) {
+        all.push_back(detail_);
+    }
+    all.push_back(buttons_);
+    all.push_back(find_);
+    return all;
+}
+
+}  // namespace dyestead::gui

@@ -1,0 +1,78 @@
+// work_page.h - a place to work at: its lists at the left, what is selected or being written at the right, the picture
+// below. Shows any PlaceModel; what is in the lists and the forms is the model's.
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "gui/models/place.h"
+#include "gui/places/page.h"
+
+class wxButton;
+class wxNotebook;
+class wxSimplebook;
+class wxTextCtrl;
+
+namespace dyestead::gui {
+
+class FormPanel;
+class Picture;
+class Table;
+class WrappedText;
+
+class WorkPage : public Page {
+public:
+    WorkPage(wxWindow* parent, Host& host, std::unique_ptr<PlaceModel> model);
+
+    void show(const Books& books) override;
+    std::string state() const override;
+    std::vector<wxWindow*> parts() override;
+    void find() override;
+    void show_figures() override;
+    void begin_new() override;
+    void begin(Form form) override;
+    std::size_t waiting(const Books& books) const override;
+
+private:
+    void show_lists();
+    void make_tabs();
+    void make_buttons();
+    void show_selected();
+    void show_picture();
+    void do_it(const Doing& doing);
+    void correct_selected();
+    void delete_selected();
+    void keep_form();
+    void close_form();
+    void on_key(wxKeyEvent& event);
+    std::size_t tab() const;
+    std::optional<FactRef> selected() const;
+
+    Host& host_;
+    std::unique_ptr<PlaceModel> model_;
+    std::optional<Books> books_;
+    std::vector<Listing> listings_;
+    std::vector<Doing> doings_;
+    std::string letters_;  // that go with Alt here, beside those of a form
+
+    wxTextCtrl* find_;
+    wxNotebook* tabs_;
+    std::vector<Table*> tables_;
+    std::vector<WrappedText*> empties_;
+    wxPanel* buttons_;
+    wxSimplebook* right_;  // what is selected, or the form
+    wxPanel* told_;
+    WrappedText* sentence_;
+    Table* detail_;
+    WrappedText* caution_;
+    wxButton* correct_;
+    wxButton* delete_;
+    FormPanel* form_;
+    wxSimplebook* below_;  // the picture, or its figures
+    Picture* picture_;
+    Table* figures_;
+    WrappedText* picture_says_;
+};
+
+}  // namespace dyestead::gui

@@ -1,0 +1,103 @@
+#include "gui/places/work_page_layout.h"
+
+#include <wx/button.h>
+#include <wx/notebook.h>
+#include <wx/simplebook.h>
+#include <wx/sizer.h>
+#include <wx/stattext.h>
+#include <wx/textctrl.h>
+#include <wx/wrapsizer.h>
+
+#include "gui/desktop/desktop.h"
+#include "gui/places/work_page.h"
+#include "gui/widgets/form_panel.h"
+#include "gui/widgets/paddings.h"
+#include "gui/widgets/picture.h"
+#include "gui/widgets/table.h"
+#include "gui/widgets/text.h"
+#include "gui/widgets/wrapped_text.h"
+#include "reports/words/say.h"
+
+namespace dyestead::gui {
+
+using reports::say;
+
+namespace {
+
+constexpr int kRightWidth = 420;
+constexpr int kFindWidth = 180;
+constexpr int kDetailHeight = 120;
+constexpr int kPictureHeight = 170;
+
+void told_part(WorkParts& parts, wxWindow& page) {
+    parts.told = new wxPanel(parts.right);
+    parts.sentence = new WrappedText(parts.told, TextSize::plain);
+    parts.detail = new Table(parts.told, say("About what is selected"), Sorting::as_given);
+    parts.detail->SetMinSize(page.FromDIP(wxSize{-1, kDetailHeight}));
+    parts.caution = new WrappedText(parts.told, TextSize::small);
+    parts.correct = new wxButton(parts.told, wxID_ANY, shown(say("&Correct it...")));
+    parts.remove = new wxButton(parts.told, wxID_ANY, shown(say("De&lete it")));
+    auto* buttons = new wxBoxSizer(wxHORIZONTAL);
+    buttons->Add(parts.correct, wxSizerFlags{}.Border(wxRIGHT, page.FromDIP(kNear)));
+    buttons->Add(parts.remove, wxSizerFlags{});
+    auto* column = new wxBoxSizer(wxVERTICAL);
+    column->Add(parts.sentence, wxSizerFlags{}.Expand().Border(wxBOTTOM, page.FromDIP(kNear)));
+    column->Add(parts.detail, wxSizerFlags{1}.Expand().Border(wxBOTTOM, page.FromDIP(kNear)));
+    column->Add(parts.caution, wxSizerFlags{}.Expand().Border(wxBOTTOM, page.FromDIP(kNear)));
+    column->Add(buttons, wxSizerFlags{});
+    auto* edge = new wxBoxSizer(wxVERTICAL);
+    edge->Add(column, wxSizerFlags{1}.Expand().Border(wxLEFT, page.FromDIP(kApart)));
+    parts.told->SetSizer(edge);
+}
+
+}  // namespace
+
+WorkParts lay_out_work(WorkPage& page, const std::vector<std::string>& cautions) {
+    WorkParts parts{};
+    auto* label = new wxStaticText(&page, wxID_ANY, shown(say("F&ind")));
+    parts.find = new wxTextCtrl(&page, wxID_ANY, wxString{}, wxDefaultPosition, page.FromDIP(wxSize{kFindWidth, -1}));
+    parts.buttons = new wxPanel(&page);
+    parts.buttons->SetSizer(new wxWrapSizer(wxHORIZONTAL, wxREMOVE_LEADING_SPACES));
+    parts.tabs = new wxNotebook(&page, wxID_ANY);
+    set_accessible_name(*parts.tabs, say("Lists"));
+    parts.right = new wxSimplebook(&page);
+    parts.right->SetMinSize(page.FromDIP(wxSize{kRightWidth, -1}));
+    told_part(parts, page);
+    parts.form = new FormPanel(parts.right);
+    parts.right->AddPage(parts.told, wxString{});
+    parts.right->AddPage(parts.form, wxString{});
+
+    parts.below = new wxSimplebook(&page);
+    parts.below->SetMinSize(page.FromDIP(wxSize{-1, kPictureHeight}));
+    parts.picture = new Picture(parts.below, say("A picture; Ctrl+G shows its figures"));
+    parts.figures = new Table(parts.below, say("The figures of the picture"), Sorting::as_given);
+    parts.below->AddPage(parts.picture, wxString{});
+    parts.below->AddPage(parts.figures, wxString{});
+    parts.below->Hide();
+    parts.picture_says = new WrappedText(&page, TextSize::small);
+
+    auto* top = new wxBoxSizer(wxHORIZONTAL);
+    top->Add(label, wxSizerFlags{}.CentreVertical().Border(wxRIGHT, page.FromDIP(kNear)));
+    top->Add(parts.find, wxSizerFlags{}.CentreVertical().Border(wxRIGHT, page.FromDIP(kApart)));
+    top->Add(parts.buttons, wxSizerFlags{1}.Expand());
+    auto* middle = new wxBoxSizer(wxHORIZONTAL);
+    middle->Add(parts.tabs, wxSizerFlags{5}.Expand());
+    middle->Add(parts.right, wxSizerFlags{4}.Expand());
+    auto* column = new wxBoxSizer(wxVERTICAL);
+    column->Add(top, wxSizerFlags{}.Expand().Border(wxBOTTOM, page.FromDIP(kNear)));
+    column->Add(middle, wxSizerFlags{1}.Expand());
+    column->Add(parts.below, wxSizerFlags{}.Expand().Border(wxTOP, page.FromDIP(kNear)));
+    column->Add(parts.picture_says, wxSizerFlags{}.Expand());
+    for (const std::string& caution : cautions) {
+        auto* line = new WrappedText(&page, TextSize::small);
+        line->say(caution);
+        column->Add(line, wxSizerFlags{}.Expand().Border(wxTOP, page.FromDIP(2)));
+    }
+    auto* edge = new wxBoxSizer(wxVERTICAL);
+    edge->AddSpacer(page.FromDIP(kNear));
+    edge->Add(column, wxSizerFlags{1}.Expand().Border(wxLEFT | wxRIGHT | wxBOTTOM, page.FromDIP(kEdge)));
+    page.SetSizer(edge);
+    return parts;
+}
+
+}  // namespace dyestead::gui
