@@ -27,6 +27,17 @@ enum class TroubleId : std::uint8_t {
     too_large,
     below_zero,
     not_a_code,
+    // one value, typed into the window: what can be read in two ways is asked back
+    which_decimal_mark,
+    time_unit_missing,
+    us_or_uk,
+    which_cup,
+    which_is_the_month,
+    not_an_amount,
+    part_of_what,
+    takes_off_more,
+    kinds_added,
+    other_currency,
     // one record among others
     unknown_column,
     column_missing,

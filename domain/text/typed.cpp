@@ -1,39 +1,61 @@
 #include "domain/text/typed.h"
 
 #include <algorithm>
-#include <charconv>
 
 #include "domain/text/decimal.h"
+#include "domain/text/typed_tokens.h"
 
 namespace dyestead {
 
 namespace {
 
-char folded(char letter) {
-    return letter >= 'A' && letter <= 'Z' ? static_cast<char>(letter - 'A' + 'a') : letter;
-}
+struct CurrencySign {
+    std::string_view sign;
+    std::string_view codes;
+};
 
-std::optional<int> read_whole(std::string_view text) {
-    int number = 0;
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-    if (error != std::errc{} || end != text.data() + text.size()) return std::nullopt;
-    return number;
-}
+constexpr std::array<CurrencySign, 4> kSigns{
+    {{"£", "gbp"}, {"€", "eur"}, {"$", "usd aud cad nzd sgd hkd"}, {"¥", "jpy cny"}}};
 
-// The month whose name begins so; nothing when none or several do.
-std::optional<unsigned> month_named(std::string_view beginning, const MonthNames& months) {
-    constexpr std::size_t kLeastLetters = 3;
-    if (beginning.size() < kLeastLetters) return std::nullopt;
-    std::optional<unsigned> found;
-    for (unsigned i = 0; i < months.size(); ++i) {
-        const std::string& name = months[i];
-        if (beginning.size() > name.size() || !std::equal(beginning.begin(), beginning.end(), name.begin(),
-                                                          [](char a, char b) { return folded(a) == folded(b); }))
+// Takes a sign or a code of three letters off either end; false when it is of another currency than `currency`.
+bool take_currency(std::string_view& text, std::string_view currency) {
+    for (const auto& [sign, codes] : kSigns) {
+        if (text.starts_with(sign))
+            text.remove_prefix(sign.size());
+        else if (text.ends_with(sign))
+            text.remove_suffix(sign.size());
+        else
             continue;
-        if (found) return std::nullopt;
-        found = i + 1;
+        text = trimmed(text);
+        return currency.empty() || codes.find(currency) != std::string_view::npos;
     }
-    return found;
+    constexpr std::size_t kCode = 3;
+    const auto is_code = [](std::string_view word) {
+        return std::ranges::all_of(word, [](char c) { return c >= 'a' && c <= 'z'; });
+    };
+    if (text.size() <= kCode) return true;
+    const auto front = text.substr(0, kCode);
+    const auto back = text.substr(text.size() - kCode);
+    if (!is_code(front) && !is_code(back)) return true;
+    text = trimmed(is_code(front) ? text.substr(kCode) : text.substr(0, text.size() - kCode));
+    return currency.empty() || currency == (is_code(front) ? front : back);
+}
+
+// Digits with one decimal mark, thousands parted by blanks or by nothing.
+Read<std::string> one_number(std::string_view text) {
+    const auto blank = text.find(' ');
+    if (blank == std::string_view::npos) return pointed(text);
+    std::string joined{text.substr(0, blank)};
+    if (blank > 3 || joined.find_first_of(".,") != std::string::npos) return TroubleId::not_a_number;
+    for (auto rest = text.substr(blank); !rest.empty();) {
+        constexpr std::size_t kGroup = 3;
+        const auto digits = std::min(rest.find_first_not_of("0123456789", 1), rest.size()) - 1;
+        const bool more = rest.size() > digits + 1 && rest[digits + 1] == ' ';
+        if (rest[0] != ' ' || digits != kGroup) return TroubleId::not_a_number;
+        joined += rest.substr(1, more ? kGroup : std::string_view::npos);
+        rest = more ? rest.substr(kGroup + 1) : std::string_view{};
+    }
+    return pointed(joined);
 }
 
 }  // namespace
@@ -45,54 +67,27 @@ std::string with_point(std::string_view text) {
     return pointed;
 }
 
-Read<Amount> read_typed_amount(std::string_view text, const Measuring& measuring) {
-    static_cast<void>(measuring);
-    return read_amount(with_point(text));
-}
-
-const MonthNames& english_months() {
-    static const MonthNames kMonths{"January", "February", "March",     "April",   "May",      "June",
-                                    "July",    "August",   "September", "October", "November", "December"};
-    return kMonths;
-}
-
-Read<Day> read_typed_day(std::string_view text, Day writing_for, const MonthNames& months) {
-    text = trimmed(text);
-    if (text == "+") return writing_for + Days{1};
-    const auto end_of_day = text.find_first_not_of("0123456789");
-    if (end_of_day == 0 || end_of_day > 2) return read_day(text);
-    const auto day = read_whole(text.substr(0, end_of_day));
-    auto rest = trimmed(text.substr(end_of_day));
-    const auto end_of_month = std::min(rest.find_first_of(" 0123456789"), rest.size());
-    const auto month = month_named(rest.substr(0, end_of_month), months);
-    if (!day || !month) return TroubleId::not_a_date;
-    rest = trimmed(rest.substr(end_of_month));
-    int year = year_of(writing_for);
-    if (!rest.empty()) {
-        const auto told = read_whole(rest);
-        if (!told || rest.size() != 4) return TroubleId::not_a_date;
-        year = *told;
-    }
-    const std::chrono::year_month_day date{
-        std::chrono::year{year}, std::chrono::month{*month}, std::chrono::day{static_cast<unsigned>(*day)}};
-    if (!date.ok()) return TroubleId::no_such_day;
-    return Day{date};
-}
-
-Read<Span> read_typed_span(std::string_view text) {
-    return read_span(with_point(text));
-}
-
-Read<Money> read_typed_money(std::string_view text) {
-    return read_money(with_point(text));
+Read<Money> read_typed_money(std::string_view text, std::string_view currency) {
+    const std::string plain = plain_text(text);
+    std::string_view number = plain;
+    if (!take_currency(number, plain_text(currency))) return TroubleId::other_currency;
+    const auto digits = one_number(number);
+    if (!digits) return *digits.trouble;
+    return read_money(*digits);
 }
 
 Read<Ratio> read_typed_ratio(std::string_view text) {
-    return read_ratio(with_point(text));
+    const std::string plain = plain_text(text);
+    const auto end = std::min(plain.find_first_not_of("0123456789.,"), plain.size());
+    const auto number = pointed(plain.substr(0, end));
+    if (!number) return *number.trouble;
+    return read_ratio(*number + plain.substr(end));
 }
 
 Read<int> read_typed_count(std::string_view text) {
-    const auto decimal = read_decimal(with_point(text));
+    const auto digits = one_number(plain_text(text));
+    if (!digits) return *digits.trouble;
+    const auto decimal = read_decimal(*digits);
     if (!decimal) return *decimal.trouble;
     if ((*decimal).digits < 0) return TroubleId::below_zero;
     if ((*decimal).places > 0) return TroubleId::not_a_whole_number;

@@ -45,7 +45,8 @@ string_view words(const Trouble& trouble) {
         case TroubleId::not_a_whole_number: return message("\"{value}\" is not a whole number; write it like 12.");
         case TroubleId::no_such_unit:
             return message("\"{value}\" has no unit that is known; write it like 750 g, 1.5 l or 12.");
-        case TroubleId::unit_missing: return message("\"{value}\" lacks its unit; write it like 750 g or 1.5 l.");
+        case TroubleId::unit_missing:
+            return message("\"{value}\" of what? Write the unit after it, like 750 g or 1.5 l.");
         case TroubleId::not_a_time:
             return message("\"{value}\" is not a length of time; write it like 90 min, 1.5 h or 1 h 30.");
         case TroubleId::not_a_date:
@@ -63,6 +64,38 @@ string_view words(const Trouble& trouble) {
         case TroubleId::not_a_code:
             return message(
                 "\"{value}\" cannot be a code; write a short name on one line, with no space at either end.");
+        // one value, typed into the window
+        case TroubleId::which_decimal_mark:
+            return message(
+                "where do the decimals of \"{value}\" begin? Write one mark only, and thousands without any, like "
+                "1234.5.");
+        case TroubleId::time_unit_missing:
+            return message("\"{value}\" minutes, or hours? Write it like 90 min, 1.5 h or 1 h 30.");
+        case TroubleId::us_or_uk:
+            return message(
+                "the US measure or the UK one in \"{value}\"? Write us or uk before it: a us pt is 473 ml and a uk "
+                "pt 568 ml, a us fl oz 29.6 ml and a uk fl oz 28.4 ml, a us gal 3.79 l and a uk gal 4.55 l.");
+        case TroubleId::which_cup:
+            return message(
+                "the US cup of 237 ml or a cup of your own in \"{value}\"? Write us cup for the one, and how many ml "
+                "it holds for the other.");
+        case TroubleId::which_is_the_month:
+            return message("which number is the month in \"{value}\"? Write the month as a word, like 3 July.");
+        case TroubleId::not_an_amount:
+            return message(
+                "\"{value}\" cannot be read as one amount; write it like 750 g, 2 x 5 l, 2 lb 4 oz or 3.2 kg - 380 "
+                "g.");
+        case TroubleId::part_of_what:
+            return message("\"{value}\" of how much? The books do not say; write the amount itself, like 750 g.");
+        case TroubleId::takes_off_more:
+            return message(
+                "\"{value}\" takes off more than there is; write the full weight first, like 3.2 kg - 380 g.");
+        case TroubleId::kinds_added:
+            return message(
+                "\"{value}\" puts different kinds of amount together; write weights only or volumes only, like 2 lb "
+                "4 oz.");
+        case TroubleId::other_currency:
+            return message("\"{value}\" is in another currency than the shop's; write what it came to in yours.");
         // one record among others
         case TroubleId::unknown_column:
             return message("no column is called \"{value}\" here; the columns are: {choices}.");

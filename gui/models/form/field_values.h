@@ -70,7 +70,7 @@ Read<T> read_typed_field(std::string_view text, const Reading& reading) {
         else if constexpr (std::is_same_v<T, Span>)
             return read_typed_span(text);
         else if constexpr (std::is_same_v<T, Money>)
-            return read_typed_money(text);
+            return read_typed_money(text, reading.currency);
         else if constexpr (std::is_same_v<T, Ratio>)
             return read_typed_ratio(text);
         else if constexpr (std::is_same_v<T, int>)
