@@ -16,6 +16,7 @@
 #include "gui/models/today/jotting_form.h"
 #include "gui/models/today/today_place.h"
 #include "gui/models/today/work_form.h"
+#include "gui/places/books_page.h"
 #include "gui/places/empty_page.h"
 #include "gui/places/keys_page.h"
 #include "gui/places/plain_page.h"
@@ -84,8 +85,8 @@ void Frame::build() {
             case Place::today: made = new WorkPage(pages_, *this, today_place()); break;
             case Place::garden:
             case Place::bench:
-            case Place::stall:
-            case Place::books: made = new PlainPage(pages_, place); break;
+            case Place::stall: made = new PlainPage(pages_, place); break;
+            case Place::books: made = new BooksPage(pages_, *this); break;
         }
         places_[static_cast<std::size_t>(place)] = made;
         pages_->AddPage(made, shown(place_name(place)));

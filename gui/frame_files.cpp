@@ -77,8 +77,8 @@ void Frame::read_again(bool say_if_same) {
 }
 
 void Frame::save_page() {
-    const auto document = open_ ? verdict_->paper() : std::nullopt;
-    if (!document) return say(reports::say("There is no verdict to save yet."));
+    const auto document = open_ ? page()->paper() : std::nullopt;
+    if (!document) return say(reports::say("There is no page here to save; the Verdict and the Books have one."));
     if (const auto path = chooser_->page_to_save(this, document->report)) {
         write_page(*path, *document);
         say(reports::say("The page is in {path}.", arg("path", path->string())));
@@ -86,8 +86,8 @@ void Frame::save_page() {
 }
 
 void Frame::print_page() {
-    const auto document = open_ ? verdict_->paper() : std::nullopt;
-    if (!document) return say(reports::say("There is no verdict to print yet."));
+    const auto document = open_ ? page()->paper() : std::nullopt;
+    if (!document) return say(reports::say("There is no page here to print; the Verdict and the Books have one."));
     const std::filesystem::path made = typed(wxFileName::CreateTempFileName("dyestead-"));
     const std::filesystem::path path = made.string() + ".pdf";
     std::filesystem::rename(made, path);  // the name tells the desktop what is in it

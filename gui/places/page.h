@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "gui/models/form/form.h"
+#include "reports/document.h"
 
 namespace dyestead::gui {
 
@@ -40,6 +41,8 @@ public:
     virtual void begin_new() {}
     // Opens a form here. Places without forms stay still.
     virtual void begin(Form /*form*/) {}
+    // What is shown, as it goes on paper; nothing where there is no page.
+    virtual std::optional<reports::Document> paper() const { return std::nullopt; }
     // How many things here want doing; beside the place's name.
     virtual std::size_t waiting(const Books& /*books*/) const { return 0; }
 

@@ -35,7 +35,7 @@ public:
     void back_to_records();
 
     // The verdict from the records, whatever is being tried out; nothing without a colour.
-    std::optional<reports::Document> paper() const;
+    std::optional<reports::Document> paper() const override;
 
 private:
     void build();

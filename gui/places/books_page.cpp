@@ -1,0 +1,176 @@
+#include "gui/places/books_page.h"
+
+#include <wx/button.h>
+#include <wx/choice.h>
+#include <wx/listbox.h>
+#include <wx/notebook.h>
+#include <wx/sizer.h>
+#include <wx/stattext.h>
+#include <wx/textctrl.h>
+
+#include "gui/desktop/desktop.h"
+#include "gui/guarded.h"
+#include "gui/models/settings/settings_place.h"
+#include "gui/places/work_page.h"
+#include "gui/widgets/document_view.h"
+#include "gui/widgets/paddings.h"
+#include "gui/widgets/text.h"
+#include "gui/widgets/wrapped_text.h"
+#include "reports/words/say.h"
+
+namespace dyestead::gui {
+
+using reports::say;
+
+namespace {
+
+constexpr int kListWidth = 290;
+constexpr int kDayWidth = 130;
+constexpr int kAboutWidth = 220;
+
+}  // namespace
+
+BooksPage::BooksPage(wxWindow* parent, Host& host) : Page(parent) {
+    tabs_ = new wxNotebook(this, wxID_ANY);
+    set_accessible_name(*tabs_, say("Books"));
+    auto* asking = new wxPanel(tabs_);
+    build_ask(*asking);
+    settings_ = new WorkPage(tabs_, host, settings_place());
+    tabs_->AddPage(asking, shown(say("Ask the books")));
+    tabs_->AddPage(settings_, shown(say("What the shop goes by")));
+    tabs_->Bind(wxEVT_NOTEBOOK_PAGE_CHANGED, [this](wxBookCtrlEvent& event) {
+        event.Skip();
+        guarded("showing another page", [this] { lay_out(); });
+    });
+    auto* edge = new wxBoxSizer(wxVERTICAL);
+    edge->AddSpacer(FromDIP(kNear));
+    edge->Add(tabs_, wxSizerFlags{1}.Expand().Border(wxLEFT | wxRIGHT | wxBOTTOM, FromDIP(kEdge)));
+    SetSizer(edge);
+}
+
+void BooksPage::build_ask(wxWindow& page) {
+    auto* question = new wxStaticText(&page, wxID_ANY, shown(say("&Question")));
+    list_ = new wxListBox(&page, wxID_ANY, wxDefaultPosition, FromDIP(wxSize{kListWidth, -1}));
+    set_accessible_name(*list_, say("Question"));
+    switch_off_type_ahead(*list_);
+    give_rows_room(*list_, FromDIP(kNear), FromDIP(kNear));
+    about_label_ = new wxStaticText(&page, wxID_ANY, shown(say("&What")));
+    about_ = new wxChoice(&page, wxID_ANY, wxDefaultPosition, FromDIP(wxSize{kAboutWidth, -1}));
+    from_label_ = new wxStaticText(&page, wxID_ANY, shown(say("Fr&om")));
+    from_ = new wxTextCtrl(
+        &page, wxID_ANY, wxString{}, wxDefaultPosition, FromDIP(wxSize{kDayWidth, -1}), wxTE_PROCESS_ENTER);
+    from_->SetHint(shown(say("start of the year")));
+    auto* as_of_label = new wxStaticText(&page, wxID_ANY, shown(say("&As of")));
+    as_of_ = new wxTextCtrl(
+        &page, wxID_ANY, wxString{}, wxDefaultPosition, FromDIP(wxSize{kDayWidth, -1}), wxTE_PROCESS_ENTER);
+    auto* ask_button = new wxButton(&page, wxID_ANY, shown(say("A&sk")));
+    trouble_ = new WrappedText(&page, TextSize::plain);
+    answer_ = new DocumentView(&page);
+
+    list_->Bind(wxEVT_LISTBOX, [this](wxCommandEvent&) { guarded("asking the books", [this] { choose_question(); }); });
+    about_->Bind(wxEVT_CHOICE, [this](wxCommandEvent&) { guarded("asking the books", [this] { ask(); }); });
+    ask_button->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { guarded("asking the books", [this] { ask(); }); });
+    for (wxTextCtrl* day : {from_, as_of_})
+        day->Bind(wxEVT_TEXT_ENTER, [this](wxCommandEvent&) { guarded("asking the books", [this] { ask(); }); });
+
+    const int near = FromDIP(kNear);
+    auto* row = new wxBoxSizer(wxHORIZONTAL);
+    for (wxWindow* each :
+         std::initializer_list<wxWindow*>{about_label_, about_, from_label_, from_, as_of_label, as_of_, ask_button})
+        row->Add(each, wxSizerFlags{}.CentreVertical().Border(wxRIGHT, near));
+    auto* right = new wxBoxSizer(wxVERTICAL);
+    right->Add(row, wxSizerFlags{}.Border(wxLEFT | wxBOTTOM, FromDIP(kApart)));
+    right->Add(trouble_, wxSizerFlags{}.Expand().Border(wxLEFT, FromDIP(kApart)));
+    right->Add(answer_, wxSizerFlags{1}.Expand());
+    auto* left = new wxBoxSizer(wxVERTICAL);
+    left->Add(question, wxSizerFlags{}.Border(wxBOTTOM, near));
+    left->Add(list_, wxSizerFlags{1}.Expand());
+    auto* all = new wxBoxSizer(wxHORIZONTAL);
+    all->Add(left, wxSizerFlags{}.Expand().Border(wxALL, near));
+    all->Add(right, wxSizerFlags{1}.Expand().Border(wxTOP | wxBOTTOM, near));
+    page.SetSizer(all);
+}
+
+bool BooksPage::at_settings() const {
+    return tabs_->GetSelection() == 1;
+}
+
+void BooksPage::show(const Books& books) {
+    books_.emplace(books);
+    const int before = list_->GetSelection();
+    questions_ = books_questions(books);
+    wxArrayString labels;
+    for (const BooksQuestion& each : questions_) labels.Add(shown(each.label));
+    list_->Set(labels);
+    settings_->show(books);
+    list_->SetSelection(before == wxNOT_FOUND ? 1 : before);
+    choose_question();
+}
+
+void BooksPage::choose_question() {
+    const int at = list_->GetSelection();
+    if (at == wxNOT_FOUND) return;
+    const BooksQuestion& question = questions_[static_cast<std::size_t>(at)];
+    const bool about = !question.about.empty();
+    about_label_->Show(about);
+    about_->Show(about);
+    if (about) {
+        about_label_->SetLabel(shown(question.about_label));
+        wxArrayString names;
+        for (const Choice& each : question.about) names.Add(shown(each.shown));
+        about_->Set(names);
+        about_->SetSelection(0);
+    }
+    from_label_->Show(question.period);
+    from_->Show(question.period);
+    list_->GetParent()->Layout();
+    ask();
+}
+
+void BooksPage::ask() {
+    const int at = list_->GetSelection();
+    if (!books_ || at == wxNOT_FOUND) return;
+    const BooksQuestion& question = questions_[static_cast<std::size_t>(at)];
+    Asked asked{.as_of = typed(as_of_->GetValue()), .from = typed(from_->GetValue()), .about = {}};
+    if (!question.about.empty() && about_->GetSelection() != wxNOT_FOUND)
+        asked.about = question.about[static_cast<std::size_t>(about_->GetSelection())].code;
+    Answer found = answer(*books_, question, asked);
+    trouble_->say(found.trouble);
+    document_ = std::move(found.document);
+    if (document_) {
+        answer_->show(*document_);
+    } else {
+        answer_->clear();
+    }
+    list_->GetParent()->Layout();
+    lay_out();
+}
+
+std::string BooksPage::state() const {
+    return books_ ? books_state(*books_) : std::string{};
+}
+
+std::vector<wxWindow*> BooksPage::parts() {
+    if (at_settings()) return settings_->parts();
+    return {list_, answer_};
+}
+
+void BooksPage::find() {
+    if (at_settings()) settings_->find();
+}
+
+void BooksPage::begin_new() {
+    tabs_->SetSelection(1);
+    settings_->begin_new();
+}
+
+void BooksPage::begin(Form form) {
+    tabs_->SetSelection(1);
+    settings_->begin(std::move(form));
+}
+
+std::optional<reports::Document> BooksPage::paper() const {
+    return document_;
+}
+
+}  // namespace dyestead::gui

@@ -1,0 +1,56 @@
+// books_page.h - the Books: questions at the left, the answer at the right, ready to print; and what the shop goes by.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "gui/models/ask/questions.h"
+#include "gui/places/page.h"
+
+class wxChoice;
+class wxListBox;
+class wxNotebook;
+class wxStaticText;
+class wxTextCtrl;
+
+namespace dyestead::gui {
+
+class DocumentView;
+class WorkPage;
+class WrappedText;
+
+class BooksPage : public Page {
+public:
+    BooksPage(wxWindow* parent, Host& host);
+
+    void show(const Books& books) override;
+    std::string state() const override;
+    std::vector<wxWindow*> parts() override;
+    void find() override;
+    void begin_new() override;
+    void begin(Form form) override;
+    std::optional<reports::Document> paper() const override;
+
+private:
+    void build_ask(wxWindow& page);
+    void choose_question();
+    void ask();
+    bool at_settings() const;
+
+    std::optional<Books> books_;
+    std::vector<BooksQuestion> questions_;
+    std::optional<reports::Document> document_;
+
+    wxNotebook* tabs_;
+    wxListBox* list_;
+    wxStaticText* about_label_;
+    wxChoice* about_;
+    wxTextCtrl* as_of_;
+    wxStaticText* from_label_;
+    wxTextCtrl* from_;
+    WrappedText* trouble_;
+    DocumentView* answer_;
+    WorkPage* settings_;
+};
+
+}  // namespace dyestead::gui
