@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cstdlib>
 #include <ctime>
 #include <system_error>
@@ -12,6 +13,8 @@
 namespace dyestead::db {
 namespace {
 
+constexpr std::string_view kEnding = ".dyestead";
+
 std::filesystem::path data_folder() {
     const char* data = std::getenv("XDG_DATA_HOME");
     if (data && std::filesystem::path{data}.is_absolute()) return data;
@@ -20,12 +23,11 @@ std::filesystem::path data_folder() {
 }
 
 // The day on the maker's own calendar.
-std::string today() {
+Day today() {
     const std::time_t now = std::time(nullptr);
     std::tm local{};
     localtime_r(&now, &local);
-    return print(
-        day_of(local.tm_year + 1900, static_cast<unsigned>(local.tm_mon + 1), static_cast<unsigned>(local.tm_mday)));
+    return day_of(local.tm_year + 1900, static_cast<unsigned>(local.tm_mon + 1), static_cast<unsigned>(local.tm_mday));
 }
 
 }  // namespace
@@ -39,12 +41,42 @@ std::filesystem::path take_backup(OpenShop& shop) {
     std::error_code error;
     std::filesystem::create_directories(folder, error);
     if (error) throw ShopTrouble{TroubleId::cannot_write, folder};
-    const std::string day = today();
+    const std::string day = print(today());
     auto target = folder / (day + ".dyestead");
     for (int number = 2; std::filesystem::exists(target, error); ++number)
         target = folder / fmt::format("{}-{}.dyestead", day, number);
     shop.copy_to(target);
     return target;
+}
+
+std::vector<std::string> old_backups(std::vector<std::string> names, Day today) {
+    constexpr int kAllOf = 14;  // days
+    constexpr std::size_t kDate = 10;
+    std::ranges::sort(names);
+    std::vector<std::string> old;
+    std::string month_kept;
+    for (const std::string& name : names) {
+        const auto day = read_day(std::string_view{name}.substr(0, kDate));
+        if (!day || !name.ends_with(kEnding) || *day > today - Days{kAllOf}) continue;
+        const std::string month = name.substr(0, 7);
+        if (month == month_kept)
+            old.push_back(name);
+        else
+            month_kept = month;
+    }
+    return old;
+}
+
+void back_up_once_a_day(OpenShop& shop) {
+    const auto folder = backup_folder(shop);
+    std::error_code error;
+    if (std::filesystem::exists(folder / (print(today()) + std::string{kEnding}), error)) return;
+    take_backup(shop);
+    std::vector<std::string> names;
+    for (const auto& entry : std::filesystem::directory_iterator{folder, error})
+        names.push_back(entry.path().filename().string());
+    for (const std::string& name : old_backups(std::move(names), today()))
+        std::filesystem::remove(folder / name, error);
 }
 
 }  // namespace dyestead::db

@@ -2,6 +2,8 @@
 #pragma once
 
 #include <filesystem>
+#include <string>
+#include <vector>
 
 #include "db/open_shop.h"
 
@@ -13,5 +15,12 @@ std::filesystem::path backup_folder(const OpenShop& shop);
 // Takes a verified copy named after the day (2026-07-03.dyestead; a second one of a day -2) and says where it is.
 // Throws: ShopTrouble.
 std::filesystem::path take_backup(OpenShop& shop);
+
+// Before the first change of a day: takes one unless there is one of today, and clears away old ones: of the last 14
+// days all stay, of each month before the first. Throws: ShopTrouble; changes may be made all the same.
+void back_up_once_a_day(OpenShop& shop);
+
+// Which of these names of backups to clear away, seen on a day. Names that are not backups' stay.
+std::vector<std::string> old_backups(std::vector<std::string> names, Day today);
 
 }  // namespace dyestead::db

@@ -9,6 +9,7 @@
 #include <system_error>
 
 #include "db/connection.h"
+#include "db/history.h"
 #include "db/load.h"
 #include "db/save.h"
 #include "db/trouble.h"
@@ -73,6 +74,7 @@ struct OpenShop::State {
     std::filesystem::path path;
     SQLite::Database db;
     Loaded loaded{};
+    History history{};
 
     // Brings memory to what the file holds; true when that is something else than before. SQLite's
     // mark of a change alone does not say so: it also moves when a change of our own is rolled back.
@@ -84,6 +86,7 @@ struct OpenShop::State {
         Loaded now = load(db, path);
         const bool changed = now.last_change != loaded.last_change || now.seals != loaded.seals;
         loaded = std::move(now);
+        history = read_history(db);
         return changed;
     }
 };
@@ -104,11 +107,12 @@ const std::string& OpenShop::file_id() const {
 }
 
 OpenShop OpenShop::open(const std::filesystem::path& path, Access access) {
-    auto state = std::make_unique<State>(State{path, connect(path, access), {}});
+    auto state = std::make_unique<State>(State{path, connect(path, access), {}, {}});
     guarded(path, [&] {
         SQLite::Transaction moment{state->db};
         check_schema(state->db, path);
         state->loaded = load(state->db, path);
+        state->history = read_history(state->db);
     });
     return OpenShop{std::move(state)};
 }
@@ -145,8 +149,66 @@ Committed OpenShop::commit(const Title& title, const Change& change) {
         known.shop = applied(std::move(known.shop), change);
         known.seals = after;
         known.last_change = newest;
+        state_->history.undo.push_back(newest);
+        state_->history.redo.clear();
         return Committed::yes;
     });
+}
+
+std::optional<Title> OpenShop::next_undo() const {
+    const auto& undo = state_->history.undo;
+    return undo.empty() ? std::nullopt : std::optional{read_entry(state_->db, undo.back()).title};
+}
+
+std::optional<Title> OpenShop::next_redo() const {
+    const auto& redo = state_->history.redo;
+    return redo.empty() ? std::nullopt : std::optional{read_entry(state_->db, redo.back()).title};
+}
+
+Committed OpenShop::undo() {
+    return take_back_next(false);
+}
+
+Committed OpenShop::redo() {
+    return take_back_next(true);
+}
+
+Committed OpenShop::take_back_next(bool redo) {
+    if (redo ? state_->history.redo.empty() : state_->history.undo.empty()) return Committed::yes;
+    return guarded(state_->path, [&] {
+        SQLite::Transaction all{state_->db, SQLite::TransactionBehavior::IMMEDIATE};
+        if (state_->catch_up()) return Committed::file_had_changed;
+        const std::int64_t id = (redo ? state_->history.redo : state_->history.undo).back();
+        const LogEntry entry = read_entry(state_->db, id);
+        Loaded& known = state_->loaded;
+        // A redo takes back an undo, so both look back from where the entry led.
+        const auto inverse =
+            known.seals.total() == entry.seal_after ? take_back(state_->db, entry) : std::optional<std::string>{};
+        if (!inverse) throw ShopTrouble{TroubleId::shop_damaged, state_->path, {{"table", "change"}}};
+        Shop before = load_facts(state_->db, state_->path);
+        const Seals after = seals_of(before);
+        if (after.total() != entry.seal_before)
+            throw ShopTrouble{TroubleId::shop_damaged, state_->path, {{"table", "change"}}};
+        write_seals(state_->db, known.seals, after);
+        write_entry(state_->db, entry.title, *inverse, id, known.seals, after);
+        const auto newest = last_change(state_->db);
+        all.commit();
+        known.shop = std::move(before);
+        known.seals = after;
+        known.last_change = newest;
+        auto& [undo_ids, redo_ids] = state_->history;
+        (redo ? redo_ids : undo_ids).pop_back();
+        (redo ? undo_ids : redo_ids).push_back(newest);
+        return Committed::yes;
+    });
+}
+
+std::vector<Draft> OpenShop::drafts() {
+    return guarded(state_->path, [&] { return read_drafts(state_->db); });
+}
+
+void OpenShop::keep_draft(const Draft& draft) {
+    guarded(state_->path, [&] { write_draft(state_->db, draft); });
 }
 
 bool OpenShop::refresh() {

@@ -9,9 +9,11 @@
 #include <cstdint>
 #include <filesystem>
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
+#include "db/draft.h"
 #include "domain/facts/change.h"
 #include "domain/text/trouble.h"
 
@@ -53,6 +55,18 @@ public:
 
     // An empty change writes nothing. A fact that refers to none: no_such_reference.
     [[nodiscard]] Committed commit(const Title& title, const Change& change);
+    // What Undo would take back next and Redo bring again; nothing when there is none.
+    std::optional<Title> next_undo() const;
+    std::optional<Title> next_redo() const;
+    // One more entry in the log, which takes back the one named above. Nothing to take back: nothing is done.
+    // Throws besides: shop_damaged when the file does not hold what the log says; then nothing is changed.
+    [[nodiscard]] Committed undo();
+    [[nodiscard]] Committed redo();
+
+    // Forms half filled in; see draft.h. A draft is no change: no log, no seal, no backup.
+    std::vector<Draft> drafts();
+    void keep_draft(const Draft& draft);
+
     // Reads again if another program has changed the file; true when it had.
     bool refresh();
     // Looks at the whole file: pages, references, seals. No troubles: all is well.
@@ -61,6 +75,7 @@ public:
     void copy_to(const std::filesystem::path& target);
 
 private:
+    Committed take_back_next(bool redo);
     struct State;
     explicit OpenShop(std::unique_ptr<State> state);
     std::unique_ptr<State> state_;

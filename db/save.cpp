@@ -74,21 +74,6 @@ void write_kind(SQLite::Database& db, const std::vector<Fact>& put, const std::v
     }
 }
 
-void write_seals(SQLite::Database& db, const Seals& before, const Seals& after) {
-    SQLite::Statement update{db, "UPDATE seal SET row_count = ?, sum = ? WHERE table_name = ?"};
-    Shop{}.for_each_list([&](const auto& list) {
-        using Fact = typename std::remove_cvref_t<decltype(list)>::value_type;
-        const Seal& seal = after.of<Fact>();
-        if (seal == before.of<Fact>()) return;
-        Binder binder{update};
-        binder.whole(seal.rows);
-        binder.whole(static_cast<std::int64_t>(seal.sum));
-        binder.text(Fact::kTable);
-        update.exec();
-        update.reset();
-    });
-}
-
 std::string as_rows(const std::vector<TroubleArg>& args) {
     std::string rows;
     for (const auto& [name, value] : args) add_csv_row(rows, {name, value});
@@ -127,18 +112,42 @@ void write_change(SQLite::Database& db, const Title& title, const Change& change
         changeset = session.changeset();
     }
     write_seals(db, before, after);
+    write_entry(db, title, changeset, std::nullopt, before, after);
+}
+
+void write_entry(SQLite::Database& db, const Title& title, const std::string& changeset,
+                 std::optional<std::int64_t> reverts, const Seals& before, const Seals& after) {
     SQLite::Statement log{db,
                           "INSERT INTO change (at, title_code, title_args, changeset, reverts, schema, seal_before, "
-                          "seal_after) VALUES (?, ?, ?, ?, NULL, ?, ?, ?)"};
+                          "seal_after) VALUES (?, ?, ?, ?, ?, ?, ?, ?)"};
     const auto now = std::chrono::system_clock::now().time_since_epoch();
     log.bind(1, static_cast<std::int64_t>(std::chrono::duration_cast<std::chrono::seconds>(now).count()));
     log.bind(2, title.code);
     log.bind(3, as_rows(title.args));
     log.bind(4, changeset.data(), static_cast<int>(changeset.size()));
-    log.bind(5, static_cast<std::int64_t>(kSchemaVersion));
-    log.bind(6, before.total());
-    log.bind(7, after.total());
+    if (reverts)
+        log.bind(5, *reverts);
+    else
+        log.bind(5);
+    log.bind(6, static_cast<std::int64_t>(kSchemaVersion));
+    log.bind(7, before.total());
+    log.bind(8, after.total());
     log.exec();
+}
+
+void write_seals(SQLite::Database& db, const Seals& before, const Seals& after) {
+    SQLite::Statement update{db, "UPDATE seal SET row_count = ?, sum = ? WHERE table_name = ?"};
+    Shop{}.for_each_list([&](const auto& list) {
+        using Fact = typename std::remove_cvref_t<decltype(list)>::value_type;
+        const Seal& seal = after.of<Fact>();
+        if (seal == before.of<Fact>()) return;
+        Binder binder{update};
+        binder.whole(seal.rows);
+        binder.whole(static_cast<std::int64_t>(seal.sum));
+        binder.text(Fact::kTable);
+        update.exec();
+        update.reset();
+    });
 }
 
 void write_first_seals(SQLite::Database& db) {
