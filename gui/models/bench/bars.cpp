@@ -80,12 +80,4 @@ std::string bar_state_words(const Books& books, const ShelfLot& lot) {
     return {};
 }
 
-Lot new_lot(const Writing& writing, Key<Material> material, Day made) {
-    Lot lot;
-    lot.key = writing.new_key<Lot>();
-    lot.material = material;
-    lot.code = free_code<Lot>(writing.shop(), code_from(reports::called(writing.shop(), material)) + "-" + print(made));
-    return lot;
-}
-
 }  // namespace dyestead::gui

@@ -20,9 +20,6 @@ std::string bar_state_words(const Books& books, const ShelfLot& lot);
 // "lye 6 % over", "no oil left over", or what the hold says.
 std::string held_words(const Shop& shop, const Held& held);
 
-// A lot of its own for something newly made, with a code people can read.
-Lot new_lot(const Writing& writing, Key<Material> material, Day made);
-
 // Bars from thousandths; a part of a bar counts for none.
 constexpr int whole_bars(std::int64_t thousandths) {
     return static_cast<int>(thousandths / 1'000);

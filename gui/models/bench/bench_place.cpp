@@ -101,14 +101,25 @@ std::optional<Key<Batch>> batch_of(const Books& books, std::optional<FactRef> ro
     return std::nullopt;
 }
 
-}  // namespace
+class BenchPlace : public PlaceModel {
+public:
+    std::string state(const Books& books) const override;
+    std::size_t waiting(const Books& books) const override;  // batches to cut, and lots on hold
+    std::vector<Listing> listings(const Books& books, std::string_view find) const override;
+    std::vector<Doing> doings(std::size_t listing) const override;
+    Detail detail(const Books& books, std::size_t listing, FactRef row) const override;
+    std::optional<Form> correct(const Writing& writing, FactRef row) const override;
+    std::optional<reports::Chart> picture(const Books& books, std::size_t listing,
+                                          std::optional<FactRef> row) const override;
+    std::vector<std::string> cautions() const override;
+};
 
-std::string BenchModel::state(const Books& books) const {
+std::string BenchPlace::state(const Books& books) const {
     if (books.shop.all<Recipe>().empty()) return say("No recipe is written down yet.");
     return bench_state(books);
 }
 
-std::size_t BenchModel::waiting(const Books& books) const {
+std::size_t BenchPlace::waiting(const Books& books) const {
     std::size_t count = 0;
     for (const Batch& batch : books.shop.all<Batch>())
         if (batch.date < books.as_of() && cut_of(books, batch.key) == nullptr) ++count;
@@ -117,12 +128,12 @@ std::size_t BenchModel::waiting(const Books& books) const {
     return count;
 }
 
-std::vector<Listing> BenchModel::listings(const Books& books, std::string_view find) const {
+std::vector<Listing> BenchPlace::listings(const Books& books, std::string_view find) const {
     return {batch_list(books, find), recipe_list(books, find), shelf_list(books, find), plan_list(books, find),
             wrapping_list(books, find)};
 }
 
-std::vector<Doing> BenchModel::doings(std::size_t listing) const {
+std::vector<Doing> BenchPlace::doings(std::size_t listing) const {
     switch (listing) {
         case kBatches:
             return {doing(say("&Pour a batch..."), [](const Writing& w, auto) { return batch_form(w); }),
@@ -155,7 +166,7 @@ std::vector<Doing> BenchModel::doings(std::size_t listing) const {
     }
 }
 
-Detail BenchModel::detail(const Books& books, std::size_t, FactRef row) const {
+Detail BenchPlace::detail(const Books& books, std::size_t, FactRef row) const {
     if (const auto batch = row_of<Batch>(row))
         return {.sentence = batch_sentence(books, *batch), .table = batch_inputs(books, *batch)};
     if (const auto recipe = row_of<Recipe>(row))
@@ -173,7 +184,7 @@ Detail BenchModel::detail(const Books& books, std::size_t, FactRef row) const {
     return {};
 }
 
-std::optional<Form> BenchModel::correct(const Writing& writing, FactRef row) const {
+std::optional<Form> BenchPlace::correct(const Writing& writing, FactRef row) const {
     if (const auto key = row_of<Batch>(row)) {
         const Batch* batch = writing.shop().find(*key);
         if (batch == nullptr) return std::nullopt;
@@ -193,16 +204,22 @@ std::optional<Form> BenchModel::correct(const Writing& writing, FactRef row) con
     return std::nullopt;
 }
 
-std::optional<reports::Chart> BenchModel::picture(const Books& books, std::size_t, std::optional<FactRef> row) const {
+std::optional<reports::Chart> BenchPlace::picture(const Books& books, std::size_t, std::optional<FactRef> row) const {
     const auto batch = batch_of(books, row);
     return batch ? batch_chart(books, *batch) : std::nullopt;
 }
 
-std::vector<std::string> BenchModel::cautions() const {
+std::vector<std::string> BenchPlace::cautions() const {
     return {reports::lye_caution(),
             say("Lye left open draws water and grows weaker. Spoons and blenders for lye or dye never go back to "
                 "food."),
             say("Bars on hold may be lye-heavy: gloves to handle them, and none given away either.")};
+}
+
+}  // namespace
+
+std::unique_ptr<PlaceModel> bench_place() {
+    return std::make_unique<BenchPlace>();
 }
 
 }  // namespace dyestead::gui

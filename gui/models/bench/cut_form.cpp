@@ -3,6 +3,7 @@
 #include "gui/models/bench/bars.h"
 #include "gui/models/bench/batch_cost.h"
 #include "gui/models/form/fact_form.h"
+#include "gui/models/form/new_things.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
 
@@ -98,16 +99,19 @@ Form cut_form(const Writing& writing, std::optional<Key<Batch>> batch, std::opti
                                      arg("day", reports::shown_date(from->date))));
         if (cut.cured < cut.date)
             return wrong("cured", say("Bars are not ready before they are cut; write a later day."));
-        const Lot* there = now.shop().find(cut.lot);
-        if (there == nullptr || there->material != from->bar) {
-            // Bars of another kind than the lot held stay that lot, so that what was sold of it is still found.
-            Lot lot = there == nullptr ? new_lot(now, from->bar, cut.date) : *there;
-            lot.material = from->bar;
-            cut.lot = lot.key;
-            kept.change.put.all<Lot>().push_back(lot);
+        const std::string bar = reports::called(now.shop(), from->bar);
+        if (const Lot* there = now.shop().find(cut.lot)) {
+            // It stays the lot it is, so that what was sold of it is still found.
+            if (there->material != from->bar) {
+                Lot lot = *there;
+                lot.material = from->bar;
+                kept.change.put.all<Lot>().push_back(lot);
+            }
+        } else {
+            cut.lot = add_lot(bar, from->bar, cut.date, now, kept);
         }
         kept.title = reports::message("{bar} cut on {day}");
-        kept.args = {{"bar", reports::called(now.shop(), from->bar)}, {"day", reports::shown_date(cut.date)}};
+        kept.args = {{"bar", bar}, {"day", reports::shown_date(cut.date)}};
         kept.consequence = [cut](const Writing& after) { return cut_meant(after, cut); };
         return true;
     });

@@ -3,6 +3,7 @@
 #include "domain/ledger/lye.h"
 #include "gui/models/bench/bars.h"
 #include "gui/models/bench/use_lines.h"
+#include "gui/models/form/new_things.h"
 #include "reports/words/caution_words.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
@@ -23,11 +24,13 @@ const std::vector<Choice>& colourings() {
 template <class LineFact>
 std::function<std::string(LineFact&, const FieldHow::Texts&, const Writing&, Kept&)> named(
     std::string id, Key<Material> LineFact::*member) {
-    return [id = std::move(id), member](LineFact& line, const FieldHow::Texts& texts, const Writing&, Kept&) {
-        const std::string& text = texts(id);
-        line.*member = KeyCodes{}.key_of<Material>(text).value_or(Key<Material>{});
-        return trimmed(text).empty() ? field_trouble(TroubleId::blank, text) : std::string{};
-    };
+    return
+        [id = std::move(id), member](LineFact& line, const FieldHow::Texts& texts, const Writing& writing, Kept& kept) {
+            const std::string& text = texts(id);
+            const Material* there = material_typed(text, writing, kept);
+            line.*member = there == nullptr ? Key<Material>{} : there->key;
+            return trimmed(text).empty() ? field_trouble(TroubleId::blank, text) : std::string{};
+        };
 }
 
 // "600 g", or a share of the recipe's oils: "40 %".
@@ -35,7 +38,11 @@ std::string read_how_much(RecipePart& part, const std::string& text, const Writi
     part.amount.reset();
     part.share.reset();
     if (trimmed(text).empty()) return field_trouble(TroubleId::blank, text);
-    if (text.find('%') != std::string::npos || text.find('/') != std::string::npos) {
+    const Material* of = writing.shop().find(part.material);
+    const bool counted = of != nullptr && of->held_as == HeldAs::count;
+    const bool unit =
+        std::ranges::any_of(text, [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); });
+    if (!unit && !counted) {
         const auto share = read_typed_ratio(text);
         if (!share) return field_trouble(*share.trouble, text);
         part.share = *share;
@@ -44,7 +51,7 @@ std::string read_how_much(RecipePart& part, const std::string& text, const Writi
     const auto amount = read_typed_amount(text, {});
     if (!amount) return field_trouble(*amount.trouble, text);
     part.amount = *amount;
-    const Reading reading{.measuring = {.kind = Kind::mass}, .material = writing.shop().find(part.material)};
+    const Reading reading{.measuring = {.kind = Kind::mass}, .material = of};
     return amount_trouble(*amount, reading).value_or(std::string{});
 }
 
@@ -113,35 +120,13 @@ LineForm<RecipeColouring> colouring_lines(const Shop& shop) {
     return lines;
 }
 
-// New names become materials, one for each name.
-class NewMaterials {
-public:
-    NewMaterials(const Writing& writing, Kept& kept) : writing_{writing}, kept_{kept} {}
-
-    Key<Material> named(std::string_view typed, MaterialKind kind) {
-        const std::string name{trimmed(typed)};
-        const auto same = [&](const Material& each) { return each.kind == kind && each.name == name; };
-        auto& made = kept_.change.put.all<Material>();
-        if (const auto found = std::ranges::find_if(made, same); found != made.end()) return found->key;
-        const auto& there = writing_.shop().all<Material>();
-        if (const auto found = std::ranges::find_if(there, same); found != there.end()) return found->key;
-        Material material;
-        material.key = writing_.new_key<Material>();
-        material.name = name;
-        std::vector<std::string> taken;
-        for (const Material& each : made) taken.push_back(each.code);
-        material.code = free_code<Material>(writing_.shop(), code_from(name), taken);
-        material.kind = kind;
-        if (kind == MaterialKind::bar) material.held_as = HeldAs::count;
-        if (kind == MaterialKind::raw) material.purpose = Purpose::oil;
-        made.push_back(material);
-        return material.key;
-    }
-
-private:
-    const Writing& writing_;
-    Kept& kept_;
-};
+// A new name becomes a material, once.
+Key<Material> named_here(const std::string& text, MaterialKind kind, const Writing& writing, Kept& kept) {
+    if (const Material* there = material_typed(text, writing, kept)) return there->key;
+    const bool bar = kind == MaterialKind::bar;
+    return add_material(
+        text, kind, bar ? std::nullopt : std::optional{Purpose::oil}, bar ? Kind::count : Kind::mass, writing, kept);
+}
 
 // The shop with the recipe as it is being written.
 Shop with_recipe(const Shop& shop, const Recipe& recipe, const std::vector<RecipePart>& parts) {
@@ -174,12 +159,12 @@ bool check(const Recipe& recipe, Form& shown, const std::vector<RecipePart>& par
 }
 
 // A recipe with no colouring makes plain bars of its own name.
-void add_plain(const Recipe& recipe, const Writing& writing, Kept& kept, NewMaterials& materials) {
+void add_plain(const Recipe& recipe, const Writing& writing, Kept& kept) {
     RecipeColouring line;
     line.key = writing.new_key<RecipeColouring>();
     line.head = recipe.key;
     line.position = 1;
-    line.bar = materials.named(recipe.name, MaterialKind::bar);
+    line.bar = named_here(recipe.name, MaterialKind::bar, writing, kept);
     kept.change.put.all<RecipeColouring>().push_back(line);
 }
 
@@ -249,14 +234,13 @@ Form recipe_form(const Writing& writing, std::optional<Key<Recipe>> corrected) {
         auto& parts = kept.change.put.all<RecipePart>();
         auto& bars = kept.change.put.all<RecipeColouring>();
         if (!check(recipe, shown, parts)) return false;
-        NewMaterials materials{now, kept};
         for (std::size_t i = 0; i < parts.size(); ++i)
             if (parts[i].material.number == 0)
-                parts[i].material = materials.named(shown.lines_of("parts").rows[i][0], MaterialKind::raw);
+                parts[i].material = named_here(shown.lines_of("parts").rows[i][0], MaterialKind::raw, now, kept);
         for (std::size_t i = 0; i < bars.size(); ++i)
             if (bars[i].bar.number == 0)
-                bars[i].bar = materials.named(shown.lines_of("colourings").rows[i][3], MaterialKind::bar);
-        if (bars.empty()) add_plain(recipe, now, kept, materials);
+                bars[i].bar = named_here(shown.lines_of("colourings").rows[i][3], MaterialKind::bar, now, kept);
+        if (bars.empty()) add_plain(recipe, now, kept);
         recipe.code = shown.fact ? recipe.code : free_code<Recipe>(now.shop(), code_from(recipe.name));
         kept.title = reports::message("recipe {name}");
         kept.args = {{"name", recipe.name}};

@@ -36,16 +36,14 @@ private:
     std::vector<std::vector<std::string>> filled_;
 };
 
-// `note`: what is said beside a line of a material.
 template <class Of>
-LineForm<UseIn<Of>> use_lines(const Writing& writing, std::string name,
-                              std::function<std::string(const UseIn<Of>&, const Writing&)> note = {}) {
-    LineForm<UseIn<Of>> lines{.id = "uses", .name = std::move(name)};
+LineForm<UseIn<Of>> use_lines(const Writing& writing, const std::string& name) {
+    LineForm<UseIn<Of>> lines{.id = "uses", .name = name};
     const auto measured = [](const FieldHow::Texts& texts, const Writing& in) {
         const Material* material = material_in_field("material")(texts, in);
         Measuring measuring;
         if (material == nullptr) return measuring;
-        if (material->held_as == HeldAs::count) measuring.kind = Kind::count;
+        measuring.kind = kind_of(material->held_as);
         measuring.own = measures_for(in.shop(), material->key);
         return measuring;
     };
@@ -65,9 +63,6 @@ LineForm<UseIn<Of>> use_lines(const Writing& writing, std::string name,
                             reports::arg("lot", lot->code),
                             reports::arg("material", reports::called(in.shop(), lot->material)));
     };
-    if (note)
-        lines.note = [note = std::move(note)](
-                         const UseIn<Of>& use, const FieldHow::Texts&, const Writing& in) { return note(use, in); };
     return lines;
 }
 

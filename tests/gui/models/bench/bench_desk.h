@@ -66,25 +66,4 @@ struct BenchDesk : Desk {
     }
 };
 
-// The letters for Alt that two fields of a form share; of lines, with any field of the head or of their own kind.
-inline std::string letters_alike(const gui::Form& form) {
-    std::string alike;
-    const auto add = [&](std::string& seen, const std::vector<gui::FormField>& fields) {
-        for (const gui::FormField& field : fields) {
-            const auto at = field.label.find('&');
-            const char letter = at == std::string::npos ? '?' : field.label[at + 1];
-            const char small = letter >= 'A' && letter <= 'Z' ? static_cast<char>(letter - 'A' + 'a') : letter;
-            if (seen.find(small) != std::string::npos) alike += small;
-            seen += small;
-        }
-    };
-    std::string head;
-    add(head, form.fields);
-    for (const gui::FormLines& lines : form.lines) {
-        std::string seen = head;
-        add(seen, lines.fields);
-    }
-    return alike;
-}
-
 }  // namespace dyestead::test
