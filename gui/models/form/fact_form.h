@@ -118,6 +118,8 @@ public:
     // the reason into a field's `trouble`.
     using Finish = std::function<bool(Fact&, Form&, const Writing&, Kept&)>;
     using Look = std::function<void(Form&, const Writing&)>;
+    // The same, told what was read so far: the record, and the lines that could be read (in `lines.put`).
+    using LookAt = std::function<void(const Fact&, const Change& lines, Form&, const Writing&)>;
 
     FactForm(const Writing& writing, std::string code, std::string title, std::optional<Key<Fact>> corrected)
         : writing_{writing} {
@@ -152,10 +154,21 @@ public:
         look_ = std::move(look);
         return *this;
     }
+    FactForm& look_at(LookAt look) {
+        look_at_ = std::move(look);
+        return *this;
+    }
 
     Form done(Finish finish) &&;
 
 private:
+    // Where lines go once they are read; new ones get a key only when they are kept.
+    struct Into {
+        Kept& kept;
+        bool keeping;
+    };
+    using LineReader = std::function<bool(Form&, Key<Fact>, const Writing&, Into)>;
+
     template <class Member>
     FactForm& bind(std::string id, std::string label, Member Fact::*member, FieldHow how, bool more) {
         bindings_.push_back(form_detail::bind(std::move(id), member, std::move(how)));
@@ -170,9 +183,9 @@ private:
     Fact fact_{};
     Form form_{};
     std::vector<form_detail::Binding<Fact>> bindings_{};
-    // For each kind of line: read the rows again; with `kept`, put them into the change.
-    std::vector<std::function<bool(Form&, Key<Fact>, const Writing&, Kept*)>> line_readers_{};
+    std::vector<LineReader> line_readers_{};  // for each kind of line: reads the rows again
     Look look_{};
+    LookAt look_at_{};
 };
 
 template <class Fact>
@@ -195,15 +208,13 @@ FactForm<Fact>& FactForm<Fact>::lines(LineForm<LineFact> line_form) {
     }
     form_.lines.push_back(std::move(shown));
     line_readers_.push_back(
-        [line_form = std::move(line_form)](Form& form, Key<Fact> head, const Writing& writing, Kept* kept) {
+        [line_form = std::move(line_form)](Form& form, Key<Fact> head, const Writing& writing, Into into) {
             FormLines& lines = form.lines_of(line_form.id);
             lines.notes.assign(lines.rows.size(), {});
             std::vector<LineFact> before;
             for (const LineFact& line : writing.shop().template all<LineFact>())
                 if (line.head == head) before.push_back(line);
             bool fine = true;
-            Kept scratch;
-            Kept& into = kept != nullptr ? *kept : scratch;
             for (std::size_t row = 0; row < lines.rows.size(); ++row) {
                 const FieldHow::Texts texts = [&](std::string_view id) -> const std::string& {
                     static const std::string kNothing;
@@ -220,7 +231,7 @@ FactForm<Fact>& FactForm<Fact>::lines(LineForm<LineFact> line_form) {
                     std::string wrong = binding.read(line, texts(binding.id), reading, understood);
                     if (trouble.empty()) trouble = std::move(wrong);
                 }
-                if (trouble.empty() && line_form.finish) trouble = line_form.finish(line, texts, writing, into);
+                if (trouble.empty() && line_form.finish) trouble = line_form.finish(line, texts, writing, into.kept);
                 if (!trouble.empty()) {
                     lines.notes[row] = std::move(trouble);
                     fine = false;
@@ -229,10 +240,11 @@ FactForm<Fact>& FactForm<Fact>::lines(LineForm<LineFact> line_form) {
                 if (line_form.note) lines.notes[row] = line_form.note(line, texts, writing);
                 line.head = head;
                 line.position = static_cast<int>(row) + 1;
-                if (line.key.number == 0 && kept != nullptr) line.key = writing.new_key<LineFact>();
-                into.change.put.template all<LineFact>().push_back(line);
+                if (line.key.number == 0 && into.keeping) line.key = writing.new_key<LineFact>();
+                into.kept.change.put.template all<LineFact>().push_back(line);
             }
-            for (std::size_t row = lines.rows.size(); row < before.size(); ++row) into.change.remove(before[row].key);
+            for (std::size_t row = lines.rows.size(); row < before.size(); ++row)
+                into.kept.change.remove(before[row].key);
             return fine;
         });
     return *this;
@@ -243,12 +255,13 @@ Form FactForm<Fact>::done(Finish finish) && {
     struct Parts {
         Fact fact;
         std::vector<form_detail::Binding<Fact>> bindings;
-        std::vector<std::function<bool(Form&, Key<Fact>, const Writing&, Kept*)>> line_readers;
+        std::vector<LineReader> line_readers;
         Look look;
+        LookAt look_at;
         Finish finish;
     };
-    const auto parts = std::make_shared<const Parts>(
-        Parts{fact_, std::move(bindings_), std::move(line_readers_), std::move(look_), std::move(finish)});
+    const auto parts = std::make_shared<const Parts>(Parts{fact_, std::move(bindings_), std::move(line_readers_),
+                                                           std::move(look_), std::move(look_at_), std::move(finish)});
 
     // Reads all fields into `fact`; blanks that are needed are a trouble only when the form is kept.
     const auto read = [parts](Form& form, Fact& fact, const Writing& writing, bool keeping) {
@@ -271,15 +284,17 @@ Form FactForm<Fact>::done(Finish finish) && {
     form_.look = [parts, read](Form& form, const Writing& writing) {
         Fact fact = parts->fact;
         read(form, fact, writing, false);
-        for (const auto& line_reader : parts->line_readers) line_reader(form, fact.key, writing, nullptr);
+        Kept so_far;
+        for (const auto& reader : parts->line_readers) reader(form, fact.key, writing, Into{so_far, false});
         if (parts->look) parts->look(form, writing);
+        if (parts->look_at) parts->look_at(fact, so_far.change, form, writing);
     };
     form_.keep = [parts, read](Form& form, const Writing& writing) -> std::optional<Kept> {
         Fact fact = parts->fact;
         Kept kept;
         bool fine = read(form, fact, writing, true);
         if (fact.key.number == 0) fact.key = writing.new_key<Fact>();
-        for (const auto& line_reader : parts->line_readers) fine = line_reader(form, fact.key, writing, &kept) && fine;
+        for (const auto& reader : parts->line_readers) fine = reader(form, fact.key, writing, Into{kept, true}) && fine;
         if (!fine) return std::nullopt;
         if (fact.code.empty())
             fact.code = free_code<Fact>(writing.shop(), std::string{Fact::kTable} + "-" + print(writing.day));
