@@ -11,6 +11,7 @@
 #include "gui/commands.h"
 #include "gui/desktop/desktop.h"
 #include "gui/guarded.h"
+#include "gui/models/bench/bench_place.h"
 #include "gui/models/cupboard/cupboard_place.h"
 #include "gui/models/cupboard/shelf_forms.h"
 #include "gui/models/today/jotting_form.h"
@@ -84,7 +85,7 @@ void Frame::build() {
             case Place::verdict: made = verdict_ = new VerdictPage(pages_); break;
             case Place::today: made = new WorkPage(pages_, *this, today_place()); break;
             case Place::garden:
-            case Place::bench:
+            case Place::bench: made = new WorkPage(pages_, *this, bench_place()); break;
             case Place::stall: made = new PlainPage(pages_, place); break;
             case Place::books: made = new BooksPage(pages_, *this); break;
         }
@@ -123,6 +124,11 @@ void Frame::bind_commands() {
     on(kSavePage, "saving a page", &Frame::save_page);
     on(kPrintPage, "showing pages to print", &Frame::print_page);
     on(kNewHere, "beginning an entry", &Frame::begin_new);
+    on(wxID_UNDO, "undoing", &Frame::undo);
+    on(wxID_REDO, "redoing", &Frame::redo);
+    // The bar's own button sends an event of its own.
+    bar_->Bind(
+        wxEVT_BUTTON, [this](wxCommandEvent&) { guarded("undoing", [this] { undo(); }); }, wxID_UNDO);
     const auto record = [this](int id, Place place, Form (*form)(const Writing&)) {
         Bind(
             wxEVT_MENU,
@@ -223,6 +229,7 @@ void Frame::show_books() {
     const Books books = open_->books();
     // The other places are shown the books when they are gone to.
     behind_.fill(true);
+    show_undo();
     show_waiting(books);
     const std::string name = shop_name(books.shop);
     SetTitle(shown(name.empty() ? std::string{"Dyestead"} : reports::say("{shop} - Dyestead", arg("shop", name))));

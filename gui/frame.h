@@ -37,6 +37,8 @@ public:
     void say(std::string_view sentence) override;
     Writing writing() override;
     bool keep(const Kept& kept) override;
+    void keep_draft(const std::string& form, std::vector<std::pair<std::string, std::string>> fields) override;
+    std::vector<std::pair<std::string, std::string>> draft_of(const std::string& form) override;
 
 private:
     void build();
@@ -48,6 +50,10 @@ private:
     void show_waiting(const Books& books);
     void say_with_undo(std::string_view sentence);
     void begin_new();
+    void undo();
+    void redo();
+    void after_undo(db::Committed committed, const std::string& sentence);
+    void show_undo();
     void begin_at(Place place, Form (*form)(const Writing&));
     void write_for(const std::string& typed_day);
     void show_place();

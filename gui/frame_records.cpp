@@ -1,5 +1,6 @@
 // The frame's part that has to do with records: the day they are written for, saving them, and what was saved.
 #include <wx/infobar.h>
+#include <wx/menu.h>
 
 #include "db/new_key.h"
 #include "db/trouble.h"
@@ -8,6 +9,7 @@
 #include "gui/models/form/field_values.h"
 #include "gui/today.h"
 #include "gui/widgets/heading.h"
+#include "gui/widgets/text.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
 #include "reports/words/trouble_words.h"
@@ -59,8 +61,71 @@ bool Frame::keep(const Kept& kept) {
         return false;
     }
     show_books();
-    say_with_undo(kept.consequence ? kept.consequence(writing()) : reports::say("Kept."));
+    std::string sentence = kept.consequence ? kept.consequence(writing()) : reports::say("Kept.");
+    if (!open_->backup_trouble().empty())
+        sentence = reports::say("{sentence} But no backup could be taken today: {trouble}", arg("sentence", sentence),
+                                arg("trouble", open_->backup_trouble()));
+    say_with_undo(sentence);
     return true;
+}
+
+void Frame::undo() {
+    if (!open_) return;
+    const std::string what = open_->undo_words();
+    if (what.empty()) return say(reports::say("There is nothing to undo."));
+    try {
+        after_undo(open_->undo(today()), reports::say("Undone: {what}. Redo brings it again.", arg("what", what)));
+    } catch (const db::ShopTrouble& trouble) {
+        say(reports::trouble_sentence(trouble.trouble));
+    }
+}
+
+void Frame::redo() {
+    if (!open_) return;
+    const std::string what = open_->redo_words();
+    if (what.empty()) return say(reports::say("There is nothing to redo."));
+    try {
+        after_undo(open_->redo(today()), reports::say("Done again: {what}.", arg("what", what)));
+    } catch (const db::ShopTrouble& trouble) {
+        say(reports::trouble_sentence(trouble.trouble));
+    }
+}
+
+void Frame::after_undo(db::Committed committed, const std::string& sentence) {
+    show_books();
+    say(committed == db::Committed::yes
+            ? sentence
+            : reports::say("Another program had just changed this shop, so nothing was undone; the lists now show what "
+                           "it holds."));
+}
+
+// The menu names what Undo would take back; what does not fit there is cut.
+void Frame::show_undo() {
+    constexpr std::size_t kLongest = 60;
+    const auto label = [](std::string words, const std::string& with, const std::string& without) {
+        if (words.empty()) return without;
+        if (words.size() > kLongest) {
+            std::size_t end = kLongest;
+            while (end > 0 && (static_cast<unsigned char>(words[end]) & 0xC0U) == 0x80U) --end;
+            words = reports::say("{beginning}...", arg("beginning", words.substr(0, end)));
+        }
+        return reports::say(with, arg("what", words));
+    };
+    if (auto* item = GetMenuBar()->FindItem(wxID_UNDO))
+        item->SetItemLabel(shown(label(open_->undo_words(), "&Undo {what}", reports::say("&Undo"))) + "\tCtrl+Z");
+    if (auto* item = GetMenuBar()->FindItem(wxID_REDO))
+        item->SetItemLabel(shown(label(open_->redo_words(), "&Redo {what}", reports::say("&Redo"))) + "\tCtrl+Shift+Z");
+}
+
+void Frame::keep_draft(const std::string& form, std::vector<std::pair<std::string, std::string>> fields) {
+    if (open_) open_->keep_draft({form, std::move(fields)});
+}
+
+std::vector<std::pair<std::string, std::string>> Frame::draft_of(const std::string& form) {
+    if (!open_) return {};
+    for (db::Draft& draft : open_->drafts())
+        if (draft.form == form) return std::move(draft.fields);
+    return {};
 }
 
 void Frame::begin_new() {

@@ -2,6 +2,8 @@
 #pragma once
 
 #include <filesystem>
+#include <string>
+#include <vector>
 
 #include "db/open_shop.h"
 #include "domain/ledger/ledger.h"
@@ -26,8 +28,24 @@ public:
     // then are those of the file as it is now. Throws: db::ShopTrouble; file and books are as before.
     db::Committed keep(const Kept& kept, Day today);
 
+    // What Undo and Redo would do next, in words: blank when there is nothing.
+    std::string undo_words() const;
+    std::string redo_words() const;
+    db::Committed undo(Day today);
+    db::Committed redo(Day today);
+
+    // A form half filled in, under its code. Trouble is swallowed: a draft that cannot be kept is no reason to stop.
+    void keep_draft(const db::Draft& draft) noexcept;
+    std::vector<db::Draft> drafts() noexcept;
+
+    // Why no backup could be taken before today's first change; blank when all is well.
+    const std::string& backup_trouble() const { return backup_trouble_; }
+
 private:
+    void back_up() noexcept;
+
     bool can_write_ = true;
+    std::string backup_trouble_;
     db::OpenShop file_;
     Ledger ledger_;
 };

@@ -23,6 +23,12 @@ namespace dyestead::gui {
 
 using reports::say;
 
+namespace {
+
+constexpr int kDraftAfter = 1'000;  // milliseconds after the last key
+
+}  // namespace
+
 WorkPage::WorkPage(wxWindow* parent, Host& host, std::unique_ptr<PlaceModel> model)
     : Page(parent), host_{host}, model_{std::move(model)} {
     const WorkParts parts = lay_out_work(*this, model_->cautions());
@@ -53,7 +59,13 @@ WorkPage::WorkPage(wxWindow* parent, Host& host, std::unique_ptr<PlaceModel> mod
     correct_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { guarded("correcting", [this] { correct_selected(); }); });
     delete_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { guarded("deleting", [this] { delete_selected(); }); });
     form_->on_keep = [this] { keep_form(); };
-    form_->on_put_back = [this] { close_form(); };
+    form_->on_put_back = [this] {
+        draft_timer_.Stop();
+        host_.keep_draft(form_->form().draft_code(), {});
+        close_form();
+    };
+    form_->on_typed = [this] { draft_timer_.StartOnce(kDraftAfter); };
+    draft_timer_.Bind(wxEVT_TIMER, [this](wxTimerEvent&) { guarded("keeping a draft", [this] { keep_draft(); }); });
     Bind(wxEVT_CHAR_HOOK, [this](wxKeyEvent& event) { guarded("a key", [&] { on_key(event); }); });
 }
 
@@ -194,8 +206,12 @@ void WorkPage::begin_new() {
 }
 
 void WorkPage::begin(Form form) {
+    // What was typed before Esc, or before a crash, is there again.
+    const auto draft = host_.draft_of(form.draft_code());
+    if (!draft.empty()) form.put_texts(draft, host_.writing());
     form_->show(
         std::move(form), [this] { return host_.writing(); }, letters_);
+    if (!draft.empty()) host_.say(say("What you had typed here is there again. Put back clears it away."));
     right_->SetSelection(1);
     form_->MoveAfterInTabOrder(told_);  // Tab learns anew what can be reached in it
     lay_out();
@@ -222,7 +238,15 @@ void WorkPage::keep_form() {
     form_->finish_lines();
     const auto kept = form_->form().keep(form_->form(), host_.writing());
     if (!kept) return form_->look_again(true);
-    if (host_.keep(*kept)) close_form();
+    const std::string draft = form_->form().draft_code();
+    if (!host_.keep(*kept)) return;
+    draft_timer_.Stop();
+    host_.keep_draft(draft, {});
+    close_form();
+}
+
+void WorkPage::keep_draft() {
+    if (form_->is_open()) host_.keep_draft(form_->form().draft_code(), form_->form().texts());
 }
 
 void WorkPage::close_form() {
@@ -234,7 +258,12 @@ void WorkPage::close_form() {
 
 void WorkPage::on_key(wxKeyEvent& event) {
     if (form_->is_open()) {
-        if (event.GetKeyCode() == WXK_ESCAPE) return close_form();
+        if (event.GetKeyCode() == WXK_ESCAPE) {
+            // Back to the list; what is typed stays for when the form is opened again.
+            if (draft_timer_.IsRunning()) keep_draft();
+            draft_timer_.Stop();
+            return close_form();
+        }
         const bool enter = event.GetKeyCode() == WXK_RETURN || event.GetKeyCode() == WXK_NUMPAD_ENTER;
         if (enter && event.ControlDown()) return keep_form();
     }

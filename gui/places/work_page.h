@@ -2,6 +2,7 @@
 // below. Shows any PlaceModel; what is in the lists and the forms is the model's.
 #pragma once
 
+#include <wx/timer.h>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -44,6 +45,7 @@ private:
     void correct_selected();
     void delete_selected();
     void keep_form();
+    void keep_draft();
     void close_form();
     void on_key(wxKeyEvent& event);
     std::size_t tab() const;
@@ -54,6 +56,7 @@ private:
     std::optional<Books> books_;
     std::vector<Listing> listings_;
     std::vector<Doing> doings_;
+    wxTimer draft_timer_;
     std::string letters_;  // that go with Alt here, beside those of a form
 
     wxTextCtrl* find_;

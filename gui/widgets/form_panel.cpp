@@ -111,7 +111,7 @@ void FormPanel::build() {
     column->Add(summary_, wxSizerFlags{}.Expand().Border(wxBOTTOM, FromDIP(kNear)));
     auto* keep = new wxButton(
         this, wxID_ANY, shown(form_->keep_label.empty() ? say("&Keep it  (Ctrl+Enter)") : form_->keep_label));
-    auto* back = new wxButton(this, wxID_ANY, shown(say("Put &back  (Esc)")));
+    auto* back = new wxButton(this, wxID_ANY, shown(say("Put &back")));
     keep->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) {
         CallAfter([this] {
             guarded("keeping an entry", [this] {

@@ -78,6 +78,12 @@ struct Form {
     // As if typed, then looked at. For tests, drafts and the window alike.
     void type(std::string_view id, std::string text, const Writing& writing);
     bool has_trouble() const;
+
+    // All that stands in the fields and lines, and back: a draft. What the form no longer has is left out.
+    std::vector<std::pair<std::string, std::string>> texts() const;
+    void put_texts(const std::vector<std::pair<std::string, std::string>>& texts, const Writing& writing);
+    // Which draft it is: its code, and of a correction the record's key.
+    std::string draft_code() const;
 };
 
 // The label without its letter for Alt.
