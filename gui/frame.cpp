@@ -84,8 +84,8 @@ void Frame::build() {
             case Place::vat: made = new VatPage(pages_); break;
             case Place::verdict: made = verdict_ = new VerdictPage(pages_); break;
             case Place::today: made = new WorkPage(pages_, *this, today_place()); break;
-            case Place::garden:
             case Place::bench: made = new WorkPage(pages_, *this, bench_place()); break;
+            case Place::garden:
             case Place::stall: made = new PlainPage(pages_, place); break;
             case Place::books: made = new BooksPage(pages_, *this); break;
         }

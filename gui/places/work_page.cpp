@@ -178,9 +178,10 @@ void WorkPage::show_selected() {
 }
 
 void WorkPage::show_picture() {
-    const auto chart = model_->picture(*books_, tab(), selected());
+    const auto chart = form_->is_open() ? std::nullopt : model_->picture(*books_, tab(), selected());
     const bool any = chart.has_value();
     below_->Show(any);
+    picture_says_->Show(any);
     picture_says_->say(any ? chart->sentence : std::string{});
     if (any) {
         picture_->show(chart->data);
@@ -213,6 +214,8 @@ void WorkPage::begin(Form form) {
         std::move(form), [this] { return host_.writing(); }, letters_);
     if (!draft.empty()) host_.say(say("What you had typed here is there again. Put back clears it away."));
     right_->SetSelection(1);
+    below_->Hide();  // the form needs the room
+    picture_says_->Hide();
     form_->MoveAfterInTabOrder(told_);  // Tab learns anew what can be reached in it
     lay_out();
     form_->focus_first();
@@ -252,7 +255,7 @@ void WorkPage::keep_draft() {
 void WorkPage::close_form() {
     form_->close();
     right_->SetSelection(0);
-    lay_out();
+    show_picture();
     if (tab() < tables_.size()) tables_[tab()]->SetFocus();
 }
 

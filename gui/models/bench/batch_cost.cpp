@@ -201,15 +201,15 @@ std::string batch_sentence(const Books& books, Key<Batch> key) {
     const auto full = arg("full", reports::shown_money(cost->with_time(), currency));
     if (!cost->cut)
         return say(
-            "A bar of {bar} comes to about {cash} without your time and {full} with it so far, before it is "
+            "{bar}: one comes to about {cash} without your time and {full} with it so far, before it is "
             "cut and wrapped.",
             bar, cash, full);
     if (cost->minutes > 0 && cost->colour_minutes > 0)
         return say(
-            "A bar of {bar} costs {cash} without your time and {full} with it; {share} of the time is the "
+            "{bar}: one costs {cash} without your time and {full} with it; {share} of the time is the "
             "colour.",
             bar, cash, full, arg("share", reports::shown_percent(cost->colour_minutes / cost->minutes)));
-    return say("A bar of {bar} costs {cash} without your time and {full} with it.", bar, cash, full);
+    return say("{bar}: one costs {cash} without your time and {full} with it.", bar, cash, full);
 }
 
 reports::Table batch_inputs(const Books& books, Key<Batch> key) {
@@ -219,8 +219,8 @@ reports::Table batch_inputs(const Books& books, Key<Batch> key) {
                          .columns = {{say("what")},
                                      {say("how much"), Align::right},
                                      {say("lot")},
-                                     {say("without hours, {currency}", money), Align::right},
-                                     {say("with hours, {currency}", money), Align::right}},
+                                     {money.value, Align::right},
+                                     {say("with hours"), Align::right}},
                          .rows = {},
                          .emphasise_last_row = true};
     const auto place = place_of(books.shop, key);

@@ -59,8 +59,7 @@ Listing batch_list(const Books& books, std::string_view find) {
                                        {say("poured")},
                                        {say("bars"), Align::right},
                                        {say("ready")},
-                                       {say("a bar without / with our time, {currency}", arg("currency", currency)),
-                                        Align::right}},
+                                       {say("a bar, {currency}", arg("currency", currency)), Align::right}},
                            .note = say("Without what is still to come: wrapping, and the cut of what stands.")},
                  .empty = say("No batch yet. Pour one: choose its recipe, and what goes in is filled in for you.")};
     const Shelf on_shelf = shelf({shop, books.ledger});

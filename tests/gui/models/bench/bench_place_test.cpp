@@ -92,7 +92,7 @@ TEST_CASE("a batch is told in a sentence, by lot and as a picture, and its parts
     const Detail detail = bench->detail(desk.books(), 0, ref(*desk.shop.find(desk.coloured)));
     CHECK(
         detail.sentence ==
-        "A bar of blue bar costs \u00a30.94 without your time and \u00a33.14 with it; 55 % of the time is the colour.");
+        "blue bar: one costs \u00a30.94 without your time and \u00a33.14 with it; 55 % of the time is the colour.");
     REQUIRE(detail.table);
     CHECK(detail.table->rows.size() == 6);  // two oils, lye, powder, time, all together
     CHECK(detail.table->rows.back()[4].shown == "36.73");
