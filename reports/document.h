@@ -14,7 +14,7 @@
 #include <variant>
 #include <vector>
 
-#include "reports/chart/stacked_bars.h"
+#include "reports/chart/drawing.h"
 
 namespace dyestead::reports {
 
@@ -66,7 +66,7 @@ struct Table {
 struct Chart {
     std::string title;
     std::string sentence;
-    StackedBars data{};
+    Drawing data{};
     Table figures{};
 };
 

@@ -63,22 +63,22 @@ std::string sentence(const VerdictFigures& all, const std::string& currency) {
 std::optional<Chart> cost_chart(const Shop& shop, const VerdictFigures& figures) {
     if (!figures.plain.cash_cost_per_bar || !figures.home.cash_cost_per_bar) return std::nullopt;
     const std::string currency = currency_of(shop);
-    Chart chart{.title = tr("What one bar costs, against its price"),
-                .sentence = sentence(figures, currency),
-                .data = {.value_label = say("{currency} a bar", arg("currency", currency)),
-                         .series = {{tr("materials")},
-                                    {tr("energy")},
-                                    {tr("running costs")},
-                                    {tr("the colour")},
-                                    {tr("fees")},
-                                    {tr("time at the bench"), SeriesKind::time},
-                                    {tr("time for the colour"), SeriesKind::time}},
-                         .bars = {}}};
-    chart.data.bars.push_back(stacked(tr("our own"), figures.home, figures.plain, currency));
+    StackedBars data{.value_label = say("{currency} a bar", arg("currency", currency)),
+                     .series = {{tr("materials")},
+                                {tr("energy")},
+                                {tr("running costs")},
+                                {tr("the colour")},
+                                {tr("fees")},
+                                {tr("time at the bench"), SeriesKind::time},
+                                {tr("time for the colour"), SeriesKind::time}},
+                     .bars = {}};
+    data.bars.push_back(stacked(tr("our own"), figures.home, figures.plain, currency));
     if (figures.bought.cash_cost_per_bar)
-        chart.data.bars.push_back(stacked(tr("bought in"), figures.bought, figures.plain, currency));
-    chart.data.bars.push_back(stacked(tr("plain"), figures.plain, figures.plain, currency));
-    return chart;
+        data.bars.push_back(stacked(tr("bought in"), figures.bought, figures.plain, currency));
+    data.bars.push_back(stacked(tr("plain"), figures.plain, figures.plain, currency));
+    return Chart{.title = tr("What one bar costs, against its price"),
+                 .sentence = sentence(figures, currency),
+                 .data = std::move(data)};
 }
 
 }  // namespace dyestead::reports

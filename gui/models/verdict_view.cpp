@@ -4,6 +4,7 @@
 
 #include "gui/models/amounts_shown.h"
 #include "gui/models/trial.h"
+#include "reports/drawing_figures.h"
 #include "reports/verdict_tables.h"
 #include "reports/words/caution_words.h"
 #include "reports/words/names.h"
@@ -86,7 +87,7 @@ void add_tables(VerdictView& view, const Shop& shop, const VerdictFigures& figur
     view.side_by_side = reports::side_by_side(shop, figures, say("Side by side"));
     view.adds_up = adds_up(shop, figures);
     view.chart = reports::cost_chart(shop, figures);
-    if (view.chart) view.figures = figures_of(view.chart->data);
+    if (view.chart) view.figures = reports::figures_of(view.chart->data);
 }
 
 void add_lines(VerdictView& view, const Shop& shop, const Verdict& verdict) {
@@ -149,27 +150,6 @@ std::string trying_out_sentence() {
 
 std::string no_dials_sentence() {
     return say("Nothing to try yet: that takes a dried vat, its harvest weighed, and the prices.");
-}
-
-reports::Table figures_of(const reports::StackedBars& bars) {
-    reports::Table table{.title = bars.value_label, .columns = {{bars.value_label}}, .rows = {}};
-    for (const auto& bar : bars.bars) table.columns.push_back({bar.label, Align::right});
-    for (std::size_t i = 0; i < bars.series.size(); ++i) {
-        std::vector<Cell> row{words_cell(bars.series[i].name)};
-        for (const auto& bar : bars.bars) {
-            if (i < bar.values.size() && i < bar.shown.size()) {
-                row.push_back(number_cell(bar.values[i], bar.shown[i]));
-            } else {
-                row.push_back(no_cell());
-            }
-        }
-        table.rows.push_back(std::move(row));
-    }
-    std::vector<Cell> totals{words_cell(say("all together"))};
-    for (const auto& bar : bars.bars) totals.push_back(words_cell(bar.total_shown));
-    table.rows.push_back(std::move(totals));
-    table.emphasise_last_row = true;
-    return table;
 }
 
 }  // namespace dyestead::gui

@@ -41,7 +41,4 @@ std::string no_colour_sentence();
 std::string trying_out_sentence();
 std::string no_dials_sentence();
 
-// Rows for the parts of a picture, columns for its bars.
-reports::Table figures_of(const reports::StackedBars& bars);
-
 }  // namespace dyestead::gui

@@ -125,7 +125,7 @@ void VerdictPage::show_view(const VerdictView& view) {
         side_by_side_->SetMinSize({-1, side_by_side_->full_height()});
         adds_up_->show(view.adds_up);
         picture_title_->say(view.chart ? view.chart->title : std::string{});
-        picture_->show(view.chart ? view.chart->data : reports::StackedBars{});
+        picture_->show(view.chart ? view.chart->data : reports::Drawing{});
         picture_sentence_->say(view.chart ? view.chart->sentence : std::string{});
         figures_->show(view.figures);
         figures_->SetMinSize({-1, figures_->full_height()});

@@ -10,7 +10,7 @@
 #include "gui/widgets/text.h"
 #include "gui/widgets/wrapped_text.h"
 #include "reports/words/say.h"
-#include "reports/write/overloaded.h"
+#include "reports/overloaded.h"
 
 namespace dyestead::gui {
 

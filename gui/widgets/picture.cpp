@@ -43,14 +43,14 @@ Picture::Picture(wxWindow* parent, const std::string& accessible_name) : wxPanel
     });
 }
 
-void Picture::show(reports::StackedBars data) {
-    data_ = std::move(data);
+void Picture::show(reports::Drawing drawing) {
+    drawing_ = std::move(drawing);
     Refresh();
 }
 
 bool Picture::InformFirstDirection(int direction, int size, int /*available_other*/) {
     if (direction != wxHORIZONTAL || size <= 0) return false;
-    const int height = static_cast<int>(std::ceil(reports::stacked_bars_height(size, data_)));
+    const int height = static_cast<int>(std::ceil(reports::drawing_height(size, drawing_)));
     if (height == GetMinHeight()) return false;
     SetMinSize({-1, height});
     return true;
@@ -61,13 +61,13 @@ void Picture::paint() {
     const wxSize size = GetClientSize();
     auto* cr = static_cast<cairo_t*>(canvas.GetHandle());
     cairo_save(cr);
-    reports::draw_stacked_bars(cr, size.x, size.y, data_, theme_colours());
+    reports::draw(cr, size.x, size.y, drawing_, theme_colours());
     cairo_restore(cr);
 }
 
 void Picture::show_tip(wxMouseEvent& event) {
     const wxSize size = GetClientSize();
-    const wxString tip = shown(reports::stacked_bars_tip(event.GetX(), event.GetY(), size.x, size.y, data_));
+    const wxString tip = shown(reports::drawing_tip(event.GetX(), event.GetY(), size.x, size.y, drawing_));
     if (tip == GetToolTipText()) return;
     if (tip.empty()) {
         UnsetToolTip();

@@ -4,7 +4,7 @@
 #include <wx/panel.h>
 #include <string>
 
-#include "reports/chart/stacked_bars.h"
+#include "reports/chart/drawing.h"
 
 namespace dyestead::gui {
 
@@ -12,14 +12,14 @@ class Picture : public wxPanel {
 public:
     Picture(wxWindow* parent, const std::string& accessible_name);
 
-    void show(reports::StackedBars data);
+    void show(reports::Drawing drawing);
     bool InformFirstDirection(int direction, int size, int available_other) override;
 
 private:
     void paint();
     void show_tip(wxMouseEvent& event);
 
-    reports::StackedBars data_;
+    reports::Drawing drawing_;
 };
 
 }  // namespace dyestead::gui

@@ -15,7 +15,6 @@ constexpr TextStyle kSmall{.size = 11};
 constexpr double kGap = 6;
 constexpr double kBarHeight = 28;
 constexpr double kBarGap = 12;
-constexpr double kSwatch = 18;
 
 double value_of(const StackedBar& bar, std::size_t series) {
     if (series >= bar.values.size() || !std::isfinite(bar.values[series])) return 0;
@@ -43,31 +42,6 @@ AxisTicks value_axis(const StackedBars& data, double plot_width) {
         high = std::max({high, right, mark});
     }
     return axis_ticks(low, high, std::clamp(static_cast<int>(plot_width / 50), 3, 8));
-}
-
-double lay_out_legend(StackedBarsLayout& out, double width, const StackedBars& data) {
-    double x = 0;
-    double y = 0;
-    double bottom = 0;
-    for (std::size_t s = 0; s < data.series.size(); ++s) {
-        const double room = std::max(width - kSwatch - kGap, 1.0);
-        const TextBox name{data.series[s].name, kSmall, room};
-        const double needed = kSwatch + kGap + name.width();
-        if (x > 0 && x + needed > width) {
-            x = 0;
-            y = bottom + kGap / 2;
-        }
-        const double line = name.line_height(0);
-        out.legend.push_back({.x = x,
-                              .y = y + 1,
-                              .width = kSwatch,
-                              .height = line - 2,
-                              .series = s,
-                              .name = {name, x + kSwatch + kGap, y}});
-        bottom = std::max(bottom, y + name.height());
-        x += needed + 2.5 * kGap;
-    }
-    return bottom;
 }
 
 // The value axis: which x a value has.
@@ -152,8 +126,11 @@ StackedBarsLayout lay_out_stacked_bars(double width, double height, const Stacke
     scale.width = std::max(width - scale.left - total_width - 3 * kGap, 20.0);
     scale.ticks = value_axis(data, scale.width);
 
-    const double legend_bottom = lay_out_legend(out, width, data);
-    out.plot_top = legend_bottom + 2 * kGap;
+    std::vector<std::string> names;
+    for (const Series& series : data.series) names.push_back(series.name);
+    Legend legend = lay_out_legend(names, width);
+    out.legend = std::move(legend.swatches);
+    out.plot_top = legend.height + 2 * kGap;
     const double tick_height = TextBox{"0", kSmall}.height();
     std::optional<TextBox> value_label;
     if (!data.value_label.empty()) {

@@ -7,25 +7,11 @@
 #include <optional>
 #include <vector>
 
+#include "reports/chart/legend.h"
 #include "reports/chart/stacked_bars.h"
 #include "reports/chart/text_box.h"
 
 namespace dyestead::reports {
-
-struct PlacedText {
-    TextBox text;
-    double x = 0;
-    double y = 0;
-};
-
-struct PlacedSwatch {
-    double x = 0;
-    double y = 0;
-    double width = 0;
-    double height = 0;
-    std::size_t series = 0;
-    PlacedText name;
-};
 
 struct PlacedSegment {
     double x = 0;

@@ -28,6 +28,9 @@ public:
     // Wrapped at `width`, between words, or inside a word that is wider than that.
     TextBox(std::string_view text, TextStyle style, double width, TextSide side = TextSide::left);
 
+    // On one line, cut with an ellipsis where it is longer than `width`.
+    static TextBox cut(std::string_view text, TextStyle style, double width);
+
     double width() const { return width_; }
     double height() const { return height_; }
     std::size_t line_count() const { return lines_.size(); }
@@ -45,12 +48,23 @@ private:
         double baseline;  // below the line's top
     };
 
+    explicit TextBox(std::shared_ptr<PangoLayout> layout);
     void measure();
 
     std::shared_ptr<PangoLayout> layout_;
     std::vector<Line> lines_;
     double width_ = 0;
     double height_ = 0;
+};
+
+// A text and where its top left corner stands.
+struct PlacedText {
+    TextBox text;
+    double x = 0;
+    double y = 0;
+
+    double right() const { return x + text.width(); }
+    double bottom() const { return y + text.height(); }
 };
 
 }  // namespace dyestead::reports

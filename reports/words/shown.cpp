@@ -168,13 +168,17 @@ std::string shown_date(Day day) {
                arg("month", month_name(static_cast<unsigned>(ymd.month()))), arg("year", static_cast<int>(ymd.year())));
 }
 
-std::string short_date(Day day) {
+std::string short_month(unsigned month) {
     static constexpr std::array<std::string_view, 12> kMonths{
         message("Jan"), message("Feb"), message("Mar"), message("Apr"), message("May"), message("Jun"),
         message("Jul"), message("Aug"), message("Sep"), message("Oct"), message("Nov"), message("Dec")};
+    return tr(kMonths[month - 1]);
+}
+
+std::string short_date(Day day) {
     const std::chrono::year_month_day ymd{day};
     return say("{day} {month} {year}", arg("day", static_cast<unsigned>(ymd.day())),
-               arg("month", tr(kMonths[static_cast<unsigned>(ymd.month()) - 1])),
+               arg("month", short_month(static_cast<unsigned>(ymd.month()))),
                arg("year", static_cast<int>(ymd.year())));
 }
 

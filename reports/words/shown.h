@@ -48,6 +48,8 @@ std::string shown_percent(double share);
 std::string shown_date(Day day);
 // "3 Jul 2026", for the narrow column of a list.
 std::string short_date(Day day);
+// "Jul". Requires: 1 to 12.
+std::string short_month(unsigned month);
 
 // The text, or "not known" where there is none.
 template <class Shown>

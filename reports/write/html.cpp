@@ -2,11 +2,11 @@
 
 #include <fmt/format.h>
 
-#include "reports/chart/stacked_bars_svg.h"
+#include "reports/chart/drawing_svg.h"
 #include "reports/chart/xml_escape.h"
+#include "reports/overloaded.h"
 #include "reports/write/html_style.h"
 #include "reports/write/labels.h"
-#include "reports/write/overloaded.h"
 
 namespace dyestead::reports {
 namespace {
@@ -70,12 +70,12 @@ void add_chart(std::string& out, const Chart& chart, std::size_t number) {
         out += fmt::format("<p class=\"title\">{}</p>\n", xml_escape(chart.title));
     }
     const std::string light =
-        stacked_bars_svg(chart.data, chart.sentence, light_chart_colours(), fmt::format("c{}-light-", number));
+        drawing_svg(chart.data, chart.sentence, light_chart_colours(), fmt::format("c{}-light-", number));
     if (!light.empty()) {
         out += fmt::format("<div class=\"chart-light\">{}</div>\n", light);
         out += fmt::format(
             "<div class=\"chart-dark\">{}</div>\n",
-            stacked_bars_svg(chart.data, chart.sentence, dark_chart_colours(), fmt::format("c{}-dark-", number)));
+            drawing_svg(chart.data, chart.sentence, dark_chart_colours(), fmt::format("c{}-dark-", number)));
     }
     out += fmt::format("<figcaption>{}</figcaption>\n</figure>\n", xml_escape(chart.sentence));
 }

@@ -6,8 +6,8 @@
 #include <utility>
 
 #include "reports/chart/text_box.h"
+#include "reports/overloaded.h"
 #include "reports/write/labels.h"
-#include "reports/write/overloaded.h"
 #include "reports/write/pdf_style.h"
 #include "reports/write/pdf_table.h"
 
@@ -107,18 +107,18 @@ void add_chart(std::vector<PdfPiece>& pieces, const Chart& chart, double width, 
         add_text(pieces, {chart.title, pdf::kStrong, width}, {.space_before = space, .keep_with_next = true});
         space = 6;
     }
-    if (!chart.data.bars.empty()) {
-        // Chart letters are 12 units high; smaller still where many bars would pass a page.
-        double scale = 0.8;
-        const double room = height * 0.85 / stacked_bars_height(width / scale, chart.data);
+    // Chart letters are 12 units high; smaller still where many bars would pass a page.
+    double scale = 0.8;
+    if (drawing_height(width / scale, chart.data) > 0) {
+        const double room = height * 0.85 / drawing_height(width / scale, chart.data);
         scale = std::min(scale, room);
-        const double drawn = stacked_bars_height(width / scale, chart.data);
+        const double drawn = drawing_height(width / scale, chart.data);
         pieces.push_back({.flow = {.space_before = space, .height = drawn * scale, .keep_with_next = true},
                           .draw = [=, &data = chart.data](cairo_t* cr, double x, double y) {
                               cairo_save(cr);
                               cairo_translate(cr, x, y);
                               cairo_scale(cr, scale, scale);
-                              draw_stacked_bars(cr, width / scale, drawn, data, light_chart_colours());
+                              draw(cr, width / scale, drawn, data, light_chart_colours());
                               cairo_restore(cr);
                           }});
         space = 6;

@@ -4,7 +4,7 @@
 
 #include "reports/write/column_widths.h"
 #include "reports/write/labels.h"
-#include "reports/write/overloaded.h"
+#include "reports/overloaded.h"
 #include "reports/write/text_wrap.h"
 
 namespace dyestead::reports {

@@ -125,7 +125,8 @@ TEST_CASE("the picture adds up to what the table says") {
     const Verdict verdict = example_verdict(RulingWord::buy_in, example_model(0));
     const auto charts = blocks<Chart>(report(verdict));
     REQUIRE(charts.size() == 1);
-    const auto& bars = charts[0].data.bars;
+    const auto& data = std::get<StackedBars>(charts[0].data);
+    const auto& bars = data.bars;
     REQUIRE(bars.size() == 3);
     const Alternative* sources[] = {&verdict.figures.home, &verdict.figures.bought, &verdict.figures.plain};
     for (std::size_t at = 0; at < 3; ++at) {
@@ -134,7 +135,7 @@ TEST_CASE("the picture adds up to what the table says") {
         CHECK(total == doctest::Approx(*sources[at]->full_cost_per_bar + *sources[at]->fees_per_bar));
         REQUIRE(bars[at].mark.has_value());
         CHECK(bars[at].mark->value == *sources[at]->price_per_bar);
-        CHECK(bars[at].values.size() == charts[0].data.series.size());
+        CHECK(bars[at].values.size() == data.series.size());
     }
     // The base loaf is the same in all three; only the colour differs.
     CHECK(bars[0].values[0] == bars[2].values[0]);

@@ -57,17 +57,4 @@ TEST_CASE("what is tried out says so in its first word, and leaves the records a
     CHECK(tried.side_by_side.rows.front()[1].shown != verdict_view(books, verdict).side_by_side.rows.front()[1].shown);
 }
 
-TEST_CASE("the picture's figures as a list: one row for each part, and all together") {
-    const reports::StackedBars bars{
-        .value_label = "GBP a bar",
-        .series = {{"materials"}, {"our time", reports::SeriesKind::time}},
-        .bars = {{.label = "plain", .values = {1.5, 0.5}, .shown = {"1.50", "0.50"}, .total_shown = "2.00"}}};
-    const reports::Table table = figures_of(bars);
-    REQUIRE(table.rows.size() == 3);
-    CHECK(table.columns[1].heading == "plain");
-    CHECK(table.rows[0][1].shown == "1.50");
-    CHECK(table.rows[2][1].shown == "2.00");
-    CHECK(table.emphasise_last_row);
-}
-
 }  // namespace dyestead::gui

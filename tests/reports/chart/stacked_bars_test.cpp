@@ -8,6 +8,7 @@
 #include <memory>
 
 #include "reports/chart/stacked_bars_layout.h"
+#include "tests/reports/chart/painted.h"
 #include "tests/reports/write/sample_document.h"
 
 using namespace dyestead::reports;
@@ -17,24 +18,14 @@ namespace {
 constexpr int kWidth = 600;
 constexpr int kHeight = 320;
 
-// How many of the picture's points the drawing has touched.
-std::size_t painted(const StackedBars& data, int width = kWidth, int height = kHeight) {
-    const std::unique_ptr<cairo_surface_t, decltype(&cairo_surface_destroy)> surface{
-        cairo_image_surface_create(CAIRO_FORMAT_A8, width, height), cairo_surface_destroy};
-    const std::unique_ptr<cairo_t, decltype(&cairo_destroy)> cr{cairo_create(surface.get()), cairo_destroy};
-    draw_stacked_bars(cr.get(), width, height, data, light_chart_colours());
-    REQUIRE(cairo_status(cr.get()) == CAIRO_STATUS_SUCCESS);
-    cairo_surface_flush(surface.get());
-    const unsigned char* bytes = cairo_image_surface_get_data(surface.get());
-    const std::size_t size =
-        static_cast<std::size_t>(cairo_image_surface_get_stride(surface.get())) * static_cast<std::size_t>(height);
-    return size - static_cast<std::size_t>(std::count(bytes, bytes + size, 0));
+std::size_t painted(const StackedBars& data) {
+    return dyestead::reports::painted(data, kWidth, kHeight);
 }
 
 }  // namespace
 
 TEST_CASE("segments stand one after the other, as long as their values are") {
-    const StackedBars data = sample_chart().data;
+    const StackedBars data = sample_bars();
     const StackedBarsLayout layout = lay_out_stacked_bars(kWidth, 0, data);
     REQUIRE(layout.segments.size() == 8 + 6 + 5);
     const double unit = layout.segments[0].width / 0.92;
@@ -49,7 +40,7 @@ TEST_CASE("segments stand one after the other, as long as their values are") {
 }
 
 TEST_CASE("a label stands inside its segment or not at all") {
-    const StackedBarsLayout layout = lay_out_stacked_bars(kWidth, 0, sample_chart().data);
+    const StackedBarsLayout layout = lay_out_stacked_bars(kWidth, 0, sample_bars());
     std::size_t labelled = 0;
     for (const PlacedSegment& segment : layout.segments) {
         if (!segment.label) continue;
@@ -64,7 +55,7 @@ TEST_CASE("a label stands inside its segment or not at all") {
 TEST_CASE("nothing stands outside the drawing, wide or narrow") {
     for (const double width : {1000.0, 600.0, 320.0}) {
         CAPTURE(width);
-        const StackedBars data = sample_chart().data;
+        const StackedBars data = sample_bars();
         const StackedBarsLayout layout = lay_out_stacked_bars(width, 0, data);
         for (const PlacedText& total : layout.totals) CHECK(total.x + total.text.width() <= width);
         for (const PlacedSwatch& item : layout.legend) CHECK(item.name.x + item.name.text.width() <= width);
@@ -108,7 +99,7 @@ TEST_CASE("the time is hatched: its segments carry more ink than goods of the sa
 }
 
 TEST_CASE("the tip names bar, series and value, and is empty beside the bars") {
-    const StackedBars data = sample_chart().data;
+    const StackedBars data = sample_bars();
     const StackedBarsLayout layout = lay_out_stacked_bars(kWidth, kHeight, data);
     const PlacedSegment& vat_time = layout.segments[6];
     const double x = vat_time.x + vat_time.width / 2;
@@ -149,6 +140,6 @@ TEST_CASE("without a bar nothing is drawn; without values there is an axis still
 }
 
 TEST_CASE("it can be drawn where there is hardly room") {
-    CHECK(painted(sample_chart().data, 40, 20) > 0);
-    CHECK(painted(sample_chart().data, 1, 1) <= 4);
+    CHECK(painted(sample_bars(), 40, 20) > 0);
+    CHECK(painted(sample_bars(), 1, 1) <= 4);
 }

@@ -29,3 +29,14 @@ TEST_CASE("bold is wider, and empty text has a line's height") {
     CHECK(TextBox{"", {.size = 12}}.width() == 0);
     CHECK(TextBox{"", {.size = 12}}.height() > 8);
 }
+
+TEST_CASE("a text is cut with an ellipsis on one line where it is too long, and only there") {
+    const std::string text = "41 Pink with rose clay and a long name";
+    const double whole = TextBox{text, {.size = 12}}.width();
+    CHECK(TextBox::cut(text, {.size = 12}, whole + 1).width() == doctest::Approx(whole));
+    const TextBox cut = TextBox::cut(text, {.size = 12}, whole / 2);
+    CHECK(cut.line_count() == 1);
+    CHECK(cut.width() <= whole / 2);
+    CHECK(cut.width() > whole / 3);
+    CHECK(TextBox::cut("two\nlines", {.size = 12}, 500).line_count() == 1);
+}

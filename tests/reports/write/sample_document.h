@@ -5,35 +5,39 @@
 
 namespace dyestead::reports {
 
+inline StackedBars sample_bars() {
+    return {.value_label = "GBP for one bar",
+            .series = {{"oils"},
+                       {"lye and water"},
+                       {"colour"},
+                       {"wrapping"},
+                       {"running costs"},
+                       {"garden time", SeriesKind::time},
+                       {"vat time", SeriesKind::time},
+                       {"bench time", SeriesKind::time}},
+            .bars = {{.label = "our own",
+                      .values = {0.92, 0.11, 0.14, 0.19, 0.28, 0.71, 0.82, 1.27},
+                      .shown = {"0.92", "0.11", "0.14", "0.19", "0.28", "0.71", "0.82", "1.27"},
+                      .total_shown = "4.44",
+                      .mark = BarMark{5.5, "price 5.50"}},
+                     {.label = "bought in",
+                      .values = {0.92, 0.11, 0.04, 0.19, 0.28, 0, 0, 1.27},
+                      .shown = {"0.92", "0.11", "0.04", "0.19", "0.28", "", "", "1.27"},
+                      .total_shown = "2.81",
+                      .mark = BarMark{5.5, "price 5.50"}},
+                     {.label = "plain",
+                      .values = {0.92, 0.11, 0, 0.19, 0.28, 0, 0, 1.27},
+                      .shown = {"0.92", "0.11", "", "0.19", "0.28", "", "", "1.27"},
+                      .total_shown = "2.77",
+                      .mark = BarMark{5.0, "price 5.00"}}}};
+}
+
 inline Chart sample_chart() {
     return {.title = "What one bar costs, against its price",
             .sentence =
                 "A bar with our own blue costs 4.44 with our time, one with bought-in blue 2.81, a plain one "
                 "2.77; the blue sells at 5.50, the plain at 5.00.",
-            .data = {.value_label = "GBP for one bar",
-                     .series = {{"oils"},
-                                {"lye and water"},
-                                {"colour"},
-                                {"wrapping"},
-                                {"running costs"},
-                                {"garden time", SeriesKind::time},
-                                {"vat time", SeriesKind::time},
-                                {"bench time", SeriesKind::time}},
-                     .bars = {{.label = "our own",
-                               .values = {0.92, 0.11, 0.14, 0.19, 0.28, 0.71, 0.82, 1.27},
-                               .shown = {"0.92", "0.11", "0.14", "0.19", "0.28", "0.71", "0.82", "1.27"},
-                               .total_shown = "4.44",
-                               .mark = BarMark{5.5, "price 5.50"}},
-                              {.label = "bought in",
-                               .values = {0.92, 0.11, 0.04, 0.19, 0.28, 0, 0, 1.27},
-                               .shown = {"0.92", "0.11", "0.04", "0.19", "0.28", "", "", "1.27"},
-                               .total_shown = "2.81",
-                               .mark = BarMark{5.5, "price 5.50"}},
-                              {.label = "plain",
-                               .values = {0.92, 0.11, 0, 0.19, 0.28, 0, 0, 1.27},
-                               .shown = {"0.92", "0.11", "", "0.19", "0.28", "", "", "1.27"},
-                               .total_shown = "2.77",
-                               .mark = BarMark{5.0, "price 5.00"}}}}};
+            .data = sample_bars()};
 }
 
 inline Table sample_table() {

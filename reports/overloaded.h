@@ -1,4 +1,4 @@
-// overloaded.h - one lambda for each kind of Block, for std::visit.
+// overloaded.h - one lambda for each kind of a variant, for std::visit.
 #pragma once
 
 namespace dyestead::reports {

@@ -1,4 +1,4 @@
-#include "reports/chart/stacked_bars_svg.h"
+#include "reports/chart/drawing_svg.h"
 
 #include <cairo-svg.h>
 #include <fmt/format.h>
@@ -20,7 +20,7 @@ cairo_status_t append(void* closure, const unsigned char* data, unsigned int len
     return CAIRO_STATUS_SUCCESS;
 }
 
-std::string drawn(const StackedBars& data, double height, const ChartColours& colours) {
+std::string drawn(const Drawing& drawing, double height, const ChartColours& colours) {
     std::string bytes;
     std::unique_ptr<cairo_surface_t, decltype(&cairo_surface_destroy)> surface{
         cairo_svg_surface_create_for_stream(append, &bytes, kWidth, height), cairo_surface_destroy};
@@ -28,7 +28,7 @@ std::string drawn(const StackedBars& data, double height, const ChartColours& co
     std::unique_ptr<cairo_t, decltype(&cairo_destroy)> cr{cairo_create(surface.get()), cairo_destroy};
     // Half an outline stays inside on the left.
     cairo_translate(cr.get(), 1, 1);
-    draw_stacked_bars(cr.get(), kWidth - 2, height - 2, data, colours);
+    draw(cr.get(), kWidth - 2, height - 2, drawing, colours);
     cr.reset();
     cairo_surface_finish(surface.get());
     if (const cairo_status_t status = cairo_surface_status(surface.get()); status != CAIRO_STATUS_SUCCESS) {
@@ -68,11 +68,12 @@ std::string with_own_ids(std::string_view svg, std::string_view prefix) {
 
 }  // namespace
 
-std::string stacked_bars_svg(const StackedBars& data, std::string_view sentence, const ChartColours& colours,
-                             std::string_view id_prefix) {
-    if (data.bars.empty()) return {};
-    const double height = stacked_bars_height(kWidth - 2, data) + 2;
-    std::string file = drawn(data, height, colours);
+std::string drawing_svg(const Drawing& drawing, std::string_view sentence, const ChartColours& colours,
+                        std::string_view id_prefix) {
+    const double natural = drawing_height(kWidth - 2, drawing);
+    if (natural == 0) return {};
+    const double height = natural + 2;
+    std::string file = drawn(drawing, height, colours);
     drop_surface_id(file);
     // The XML declaration and cairo's own <svg> tag, which fixes a size in points, are replaced.
     const std::size_t tag = file.find("<svg");

@@ -1,4 +1,4 @@
-#include "reports/chart/stacked_bars_svg.h"
+#include "reports/chart/drawing_svg.h"
 
 #include <doctest/doctest.h>
 
@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "tests/reports/write/sample_document.h"
+#include "tests/reports/write/sample_drawings.h"
 
 using namespace dyestead::reports;
 
@@ -22,7 +23,7 @@ std::vector<std::string> all_after(const std::string& text, const std::string& l
 }
 
 std::string svg(const std::string& prefix) {
-    return stacked_bars_svg(sample_chart().data, sample_chart().sentence, light_chart_colours(), prefix);
+    return drawing_svg(sample_chart().data, sample_chart().sentence, light_chart_colours(), prefix);
 }
 
 }  // namespace
@@ -54,11 +55,22 @@ TEST_CASE("the picture says its sentence, scales with the page, and is one eleme
 }
 
 TEST_CASE("the sentence cannot break out of its attribute") {
-    const std::string drawing = stacked_bars_svg(sample_chart().data, "a \"b\" <c> & d", light_chart_colours(), "c-");
+    const std::string drawing = drawing_svg(sample_chart().data, "a \"b\" <c> & d", light_chart_colours(), "c-");
     CHECK(drawing.find("aria-label=\"a &quot;b&quot; &lt;c&gt; &amp; d\"") != std::string::npos);
 }
 
 TEST_CASE("the same chart gives the same bytes; without a bar there is no element") {
     CHECK((svg("c1-") == svg("c1-")));
-    CHECK(stacked_bars_svg(StackedBars{}, "Nothing.", light_chart_colours(), "c-").empty());
+    CHECK(drawing_svg(Drawing{}, "Nothing.", light_chart_colours(), "c-").empty());
+}
+
+TEST_CASE("a picture of every kind becomes an element, and an empty one of any kind does not") {
+    for (const Drawing& drawing : {Drawing{sample_bars()}, Drawing{sample_season()}, Drawing{sample_fair()}}) {
+        const std::string element = drawing_svg(drawing, "What it says.", dark_chart_colours(), "c-");
+        CHECK(element.starts_with("<svg "));
+        CHECK(element.find("aria-label=\"What it says.\"") != std::string::npos);
+        CHECK((element == drawing_svg(drawing, "What it says.", dark_chart_colours(), "c-")));
+    }
+    for (const Drawing& drawing : {Drawing{Timeline{}}, Drawing{Curve{}}})
+        CHECK(drawing_svg(drawing, "Nothing.", light_chart_colours(), "c-").empty());
 }
