@@ -62,12 +62,11 @@ struct Table {
 };
 
 // `sentence` says in words what the picture shows; it is printed under it, and stands alone
-// where no picture can be. `figures`: what it is drawn from, for who would rather read a list.
+// where no picture can be.
 struct Chart {
     std::string title;
     std::string sentence;
     Drawing data{};
-    Table figures{};
 };
 
 using Block = std::variant<Headline, Paragraph, Section, Table, Chart>;

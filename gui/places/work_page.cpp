@@ -17,6 +17,7 @@
 #include "gui/widgets/table.h"
 #include "gui/widgets/text.h"
 #include "gui/widgets/wrapped_text.h"
+#include "reports/drawing_figures.h"
 #include "reports/words/say.h"
 
 namespace dyestead::gui {
@@ -185,7 +186,7 @@ void WorkPage::show_picture() {
     picture_says_->say(any ? chart->sentence : std::string{});
     if (any) {
         picture_->show(chart->data);
-        figures_->show(chart->figures);
+        figures_->show(reports::figures_of(chart->data));
     }
     lay_out();
 }

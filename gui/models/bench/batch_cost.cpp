@@ -262,19 +262,18 @@ std::optional<reports::Chart> batch_chart(const Books& books, Key<Batch> key) {
     const std::string currency = reports::currency_of(books.shop);
     reports::StackedBar bar{.label = reports::called(books.shop, books.shop.find(key)->bar),
                             .total_shown = reports::bare_money(cost->with_time(), currency)};
-    reports::Chart chart{.title = say("What one bar costs"),
-                         .sentence = batch_sentence(books, key),
-                         .data = {.value_label = say("{currency} a bar", arg("currency", currency))}};
+    reports::StackedBars bars{.value_label = say("{currency} a bar", arg("currency", currency))};
     for (std::size_t i = 0; i < kBarParts; ++i) {
         const BarPart part{static_cast<std::uint8_t>(i)};
         if (cost->parts[i] == 0) continue;
-        chart.data.series.push_back(
+        bars.series.push_back(
             {part_name(part), is_time(part) ? reports::SeriesKind::time : reports::SeriesKind::goods});
         bar.values.push_back(cost->parts[i]);
         bar.shown.push_back(reports::bare_money(cost->parts[i], currency));
     }
-    chart.data.bars.push_back(std::move(bar));
-    return chart;
+    bars.bars.push_back(std::move(bar));
+    return reports::Chart{
+        .title = say("What one bar costs"), .sentence = batch_sentence(books, key), .data = std::move(bars)};
 }
 
 }  // namespace dyestead::gui
