@@ -97,6 +97,9 @@ public:
             const Prices answer = prices(books.shop, books.ledger);
             return {.sentence = price_told(books, answer, *bar), .table = bar_table(books, answer, *bar)};
         }
+        if (const auto key = row_of<Price>(row))
+            if (const Price* price = books.shop.find(*key))
+                return {.sentence = price_told(books, prices(books.shop, books.ledger), price->bar)};
         if (const auto sale = row_of<Sale>(row)) return {.sentence = sale_told(books, *sale)};
         const auto key = row_of<Fair>(row);
         const Fair* fair = key ? books.shop.find(*key) : nullptr;
