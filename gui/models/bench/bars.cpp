@@ -56,6 +56,33 @@ std::vector<Choice> bar_lot_choices(const Books& books, const std::function<bool
     return choices;
 }
 
+std::vector<Choice> sellable_lot_choices(const Books& books, const std::vector<std::optional<Key<Lot>>>& chosen) {
+    std::vector<Choice> choices = bar_lot_choices(books, [&](const ShelfLot& lot) {
+        return lot.state == BarState::ready || std::ranges::find(chosen, std::optional{lot.lot}) != chosen.end();
+    });
+    for (const auto& lot : chosen) {
+        const std::string code = lot ? KeyCodes{}.code_of(*lot) : std::string{};
+        if (lot && std::ranges::find(choices, code, &Choice::code) == choices.end())
+            choices.push_back({code, say("{bar}, lot {lot}, none left",
+                                         arg("bar",
+                                             [&] {
+                                                 const Lot* found = books.shop.find(*lot);
+                                                 return found == nullptr ? std::string{}
+                                                                         : reports::called(books.shop, found->material);
+                                             }()),
+                                         arg("lot", reports::called(books.shop, *lot)))});
+    }
+    choices.insert(choices.begin(), Choice{"", say("by rule")});
+    return choices;
+}
+
+std::map<Key<Material>, int> ready_bars(const Books& books) {
+    std::map<Key<Material>, int> ready;
+    for (const ShelfLot& lot : shelf({books.shop, books.ledger}).lots)
+        if (lot.state == BarState::ready) ready[lot.bar] += whole_bars(lot.bars);
+    return ready;
+}
+
 std::string held_words(const Shop& shop, const Held& held) {
     switch (held.why) {
         case HeldFor::hold:

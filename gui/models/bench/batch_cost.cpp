@@ -66,6 +66,12 @@ const Material* material_of(const Shop& shop, FactRef fact) {
         if (const auto* line = shop.find(Key<DeliveryLine>{fact.key})) return of_lot(line->lot);
     if (is<AlreadyHere>(fact))
         if (const auto* here = shop.find(Key<AlreadyHere>{fact.key})) return of_lot(here->lot);
+    if (is<CostCorrection>(fact))
+        if (const auto* correction = shop.find(Key<CostCorrection>{fact.key})) {
+            const auto& lines = shop.all<DeliveryLine>();
+            const auto line = std::ranges::find(lines, correction->delivery, &DeliveryLine::head);
+            if (line != lines.end()) return of_lot(line->lot);
+        }
     if (is<BatchUse>(fact))
         if (const auto* use = shop.find(Key<BatchUse>{fact.key})) return shop.find(use->material);
     if (is<WrappingUse>(fact))
@@ -99,6 +105,11 @@ bool of_vat(FactRef fact) {
     return is<Vat>(fact) || is<VatStep>(fact) || is<VatHeat>(fact) || is<Drying>(fact);
 }
 
+bool of_garden(FactRef fact) {
+    return is<Planting>(fact) || is<PlantingUse>(fact) || is<StandingBed>(fact) || is<Tending>(fact) ||
+           is<TendingUse>(fact) || is<Harvest>(fact) || is<SeedKept>(fact);
+}
+
 // Where somebody's time was spent.
 BarPart time_of(const Shop& shop, FactRef fact) {
     if (of_bench(fact)) return BarPart::bench_time;
@@ -124,7 +135,7 @@ bool for_the_colour(const Shop& shop, const Leaf& leaf) {
 // What of a leaf is neither time of the shop's own nor running costs.
 BarPart goods_of(const Shop& shop, const Leaf& leaf) {
     if (const Material* material = material_of(shop, leaf.fact)) return part_of(*material);
-    return of_bench(leaf.fact) || is<SittingAt>(leaf.fact) ? BarPart::other : BarPart::colour;
+    return of_vat(leaf.fact) || of_garden(leaf.fact) || is<PaidOut>(leaf.fact) ? BarPart::colour : BarPart::other;
 }
 
 std::string part_name(BarPart part) {

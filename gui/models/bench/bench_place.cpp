@@ -19,6 +19,7 @@ namespace dyestead::gui {
 
 using reports::arg;
 using reports::say;
+using reports::say_count;
 
 namespace {
 
@@ -70,8 +71,9 @@ Detail lot_detail(const Books& books, Key<Lot> key) {
         if (lot.lot != key) continue;
         Detail detail;
         detail.sentence =
-            say("{bars} bars of {bar}: {state}.", arg("bars", whole_bars(lot.bars)),
-                arg("bar", reports::called(books.shop, lot.bar)), arg("state", bar_state_words(books, lot)));
+            say_count("One bar of {bar}: {state}.", "{count} bars of {bar}: {state}.",
+                      static_cast<std::uint64_t>(whole_bars(lot.bars)),
+                      arg("bar", reports::called(books.shop, lot.bar)), arg("state", bar_state_words(books, lot)));
         if (lot.weight && lot.weight->below_declared.value_or(false))
             detail.cautions.push_back(
                 say("The bars weigh less than their label says. The weight on a label must be true on the day it is "

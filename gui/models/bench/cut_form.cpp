@@ -49,8 +49,10 @@ std::string cut_meant(const Writing& after, const Cut& cut) {
     const std::string currency = reports::currency_of(shop);
     for (const ShelfLot& lot : shelf({shop, after.books.ledger}).lots)
         if (lot.lot == cut.lot && lot.held)
-            return say("{bars} bars, but on hold: {why}. Put them by, and give none away; gloves to handle them.",
-                       arg("bars", cut.bars - cut.rejected), arg("why", held_words(shop, *lot.held)));
+            return say_count(
+                "One bar, but on hold: {why}. Put it by, and give it to nobody; gloves to handle it.",
+                "{count} bars, but on hold: {why}. Put them by, and give none away; gloves to handle them.",
+                static_cast<std::uint64_t>(cut.bars - cut.rejected), arg("why", held_words(shop, *lot.held)));
     const auto costs = bar_costs(after.books, cut.batch);
     if (!costs) return say("Cut; no good bars came of it.");
     return say_count("One bar, {cash} without your time and {full} with it; ready {day}.",

@@ -48,8 +48,9 @@ std::string held_meant(const Writing& after) {
 std::string released_meant(const Writing& after, Key<Lot> lot) {
     for (const ShelfLot& each : shelf({after.shop(), after.books.ledger}).lots) {
         if (each.lot != lot) continue;
-        return say("{bars} bars are free again: {state}.", arg("bars", whole_bars(each.bars)),
-                   arg("state", bar_state_words(after.books, each)));
+        return say_count("One bar is free again: {state}.", "{count} bars are free again: {state}.",
+                         static_cast<std::uint64_t>(whole_bars(each.bars)),
+                         arg("state", bar_state_words(after.books, each)));
     }
     return say("Set free, with all that is made of it.");
 }

@@ -25,8 +25,11 @@ std::string marked(Mark mark, std::string shown) {
 
 std::string money_text(Money money) {
     constexpr std::int64_t kHundredth = 10'000;
-    if (money.in_millionths() % kHundredth != 0) return print(money);
-    return print_decimal({money.in_millionths() / kHundredth, 2});
+    constexpr std::int64_t kWhole = 1'000'000;
+    const std::string text = print(money);
+    // 4.1 is written 4.10; whole amounts and fractions of a penny stay as they are.
+    const bool tenths = money.in_millionths() % kWhole != 0 && money.in_millionths() % (10 * kHundredth) == 0;
+    return tenths ? text + "0" : text;
 }
 
 std::string day_text(Day day) {

@@ -37,7 +37,7 @@ struct KeyCodes {
     }
 };
 
-std::string money_text(Money money);  // 34.90
+std::string money_text(Money money);  // 34.90, 30
 std::string day_text(Day day);        // 4 July 2026
 
 template <class T>

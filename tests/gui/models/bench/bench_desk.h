@@ -32,7 +32,7 @@ struct BenchDesk : Desk {
         builder.delivery(first, coconut, grams(2'000), Money::units(14));
         builder.delivery(first, lye, grams(1'000), Money::units(5));
         builder.delivery(first, band, pieces(100), Money::hundredths(750));
-        builder.already_here(first, water, grams(20'000), Money{});
+        builder.delivery(first, water, grams(20'000), Money{});  // from the tap
         builder.already_here(first, powder, grams(20), Money::units(10));
         builder.all<AlreadyHere>().back().time = minutes(300);
     }

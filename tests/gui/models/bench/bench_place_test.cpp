@@ -123,6 +123,24 @@ TEST_CASE("a batch is told in a sentence, by lot and as a picture, and its parts
           std::string::npos);
 }
 
+TEST_CASE("late postage on an oil is a cost of the oil, and a plain bar has no colour in it") {
+    BenchDesk desk;
+    desk.write_recipe();
+    const auto batch = desk.builder.batch(day_of(2026, 6, 1), desk.recipe, desk.plain);
+    desk.builder.uses<BatchUse>(batch, desk.olive, test::grams(600));
+    auto& late = desk.builder.add<CostCorrection>();
+    late.date = day_of(2026, 2, 1);
+    late.delivery = desk.builder.all<Delivery>().front().key;
+    late.amount = Money::units(10);
+    desk.open();
+    const auto cost = batch_cost({desk.shop, desk.ledger}, batch);
+    REQUIRE(cost);
+    // 5 kg for 50.00 by now.
+    CHECK(cost->parts[static_cast<std::size_t>(BarPart::oils)] == doctest::Approx(6.00 / 12));
+    CHECK(cost->parts[static_cast<std::size_t>(BarPart::colour)] == 0);
+    CHECK(cost->without_time() == doctest::Approx(6.00 / 12));
+}
+
 TEST_CASE("held bars carry their caution, and a recipe its lye") {
     const Worked desk;
     const auto bench = bench_place();

@@ -1,0 +1,122 @@
+#include <algorithm>
+
+#include "domain/ledger/takings.h"
+#include "gui/models/amounts_shown.h"
+#include "gui/models/bench/bars.h"
+#include "gui/models/stall/sale_form.h"
+#include "gui/models/stall/shop_forms.h"
+#include "gui/models/stall/stall_lists.h"
+#include "reports/words/names.h"
+#include "reports/words/say.h"
+
+namespace dyestead::gui {
+
+using reports::Align;
+using reports::arg;
+using reports::say;
+
+namespace {
+
+struct Row {
+    Day day{};
+    FactRef fact;
+    std::string what;
+    std::string bars_of{};
+    int bars = 0;
+    std::optional<double> paid{};    // by the customers
+    std::optional<double> earned{};  // of a sale
+};
+
+// "blue bar, plain bar"
+std::string kinds_of(const Shop& shop, Key<Sale> sale, int& bars) {
+    std::string kinds;
+    for (const SaleLine& line : shop.all<SaleLine>()) {
+        if (line.head != sale) continue;
+        const std::string bar = reports::called(shop, line.bar);
+        if (kinds.find(bar) == std::string::npos) kinds += (kinds.empty() ? "" : ", ") + bar;
+        bars += line.bars;
+    }
+    return kinds;
+}
+
+std::string sold_how(const Sale& sale) {
+    if (sale.order_number) return say("order {number}", arg("number", *sale.order_number));
+    switch (sale.channel) {
+        case Channel::cash: return say("sale in cash");
+        case Channel::card: return say("sale by card");
+        case Channel::online: return say("order");
+        case Channel::wholesale: return say("to a shop, for resale");
+        case Channel::other: return say("sale");
+    }
+    return {};
+}
+
+std::vector<Row> rows_of(const Books& books) {
+    const Shop& shop = books.shop;
+    const auto all = takings(shop, books.ledger, Period::up_to(books.as_of()));
+    const auto paid = [&](FactRef fact) {
+        const auto taking = std::ranges::find(all, fact, &Taking::fact);
+        return taking == all.end() ? std::nullopt : std::optional{number(taking->gross)};
+    };
+    std::vector<Row> rows;
+    for (const Sale& sale : shop.all<Sale>()) {
+        Row row{.day = sale.date, .fact = ref(sale), .what = sold_how(sale)};
+        row.bars_of = kinds_of(shop, sale.key, row.bars);
+        row.paid = paid(row.fact);
+        row.earned = sale_earned(books, sale.key);
+        rows.push_back(std::move(row));
+    }
+    for (const OutAtShop& out : shop.all<OutAtShop>())
+        rows.push_back({out.date, ref(out),
+                        say("out at {where}, {left} still there", arg("where", out.where),
+                            arg("left", still_out(shop, out, books.as_of()))),
+                        reports::called(shop, out.bar), out.bars});
+    for (const OutSettled& settled : shop.all<OutSettled>()) {
+        const OutAtShop* out = shop.find(settled.out);
+        if (out == nullptr) continue;
+        rows.push_back({settled.date, ref(settled),
+                        say("sold at {where}, {back} back", arg("where", out->where), arg("back", settled.back)),
+                        reports::called(shop, out->bar), settled.sold, paid(ref(settled))});
+    }
+    for (const Returned& returned : shop.all<Returned>()) {
+        const Lot* lot = shop.find(returned.lot);
+        rows.push_back({returned.date, ref(returned), say("brought back"),
+                        lot == nullptr ? std::string{} : reports::called(shop, lot->material), returned.bars,
+                        paid(ref(returned))});
+    }
+    std::ranges::stable_sort(rows, [](const Row& one, const Row& other) { return one.day > other.day; });
+    return rows;
+}
+
+}  // namespace
+
+Listing order_list(const Books& books, std::string_view find) {
+    const std::string currency = reports::currency_of(books.shop);
+    const auto money_column = [&](std::string_view what) {
+        return reports::Column{say(what, arg("currency", currency)), Align::right};
+    };
+    Listing list{.name = say("Orders and shops"),
+                 .table = {.title = say("Orders and shops"),
+                           .columns = {{say("on")},
+                                       {say("what")},
+                                       {say("bars of")},
+                                       {say("bars"), Align::right},
+                                       money_column("paid, {currency}"),
+                                       money_column("earned, {currency}")},
+                           .rows = {},
+                           .note = say("Earned: after sales tax, fees, post and what the bars had cost to make; your "
+                                       "time not paid.")},
+                 .rows = {},
+                 .empty = say("No order yet. Enter one: its number, the bars, postage in and out.")};
+    for (Row& row : rows_of(books)) {
+        if (row.day > books.as_of() || !holds({row.what, row.bars_of}, find)) continue;
+        list.rows.push_back(row.fact);
+        list.table.rows.push_back({day_cell(row.day), words_cell(std::move(row.what)),
+                                   words_cell(std::move(row.bars_of)), number_cell(row.bars, fmt::to_string(row.bars)),
+                                   row.paid ? money_cell(*row.paid, currency) : no_cell(),
+                                   row.earned ? money_cell(*row.earned, currency) : no_cell()});
+    }
+    return list;
+}
+
+}  // namespace dyestead::gui
