@@ -120,6 +120,8 @@ public:
     using Look = std::function<void(Form&, const Writing&)>;
     // The same, told what was read so far: the record, and the lines that could be read (in `lines.put`).
     using LookAt = std::function<void(const Fact&, const Change& lines, Form&, const Writing&)>;
+    // Reads fields that are no members, after those that are; `kept` only when the form is kept. False as in Finish.
+    using Reader = std::function<bool(Fact&, Form&, const Writing&, Kept* kept)>;
 
     FactForm(const Writing& writing, std::string code, std::string title, std::optional<Key<Fact>> corrected)
         : writing_{writing} {
@@ -149,6 +151,20 @@ public:
 
     template <class LineFact>
     FactForm& lines(LineForm<LineFact> line_form);
+
+    FactForm& also_read(Reader reader) {
+        readers_.push_back(std::move(reader));
+        return *this;
+    }
+
+    // A first text of a new record, and where it comes from: "from your last".
+    FactForm& guess(std::string_view id, std::string text, std::string origin) {
+        FormField& field = form_.field(id);
+        if (!is_new() || text.empty()) return *this;
+        field.text = std::move(text);
+        field.origin = std::move(origin);
+        return *this;
+    }
 
     FactForm& look(Look look) {
         look_ = std::move(look);
@@ -184,6 +200,7 @@ private:
     Form form_{};
     std::vector<form_detail::Binding<Fact>> bindings_{};
     std::vector<LineReader> line_readers_{};  // for each kind of line: reads the rows again
+    std::vector<Reader> readers_{};
     Look look_{};
     LookAt look_at_{};
 };
@@ -256,12 +273,14 @@ Form FactForm<Fact>::done(Finish finish) && {
         Fact fact;
         std::vector<form_detail::Binding<Fact>> bindings;
         std::vector<LineReader> line_readers;
+        std::vector<Reader> readers;
         Look look;
         LookAt look_at;
         Finish finish;
     };
     const auto parts = std::make_shared<const Parts>(Parts{fact_, std::move(bindings_), std::move(line_readers_),
-                                                           std::move(look_), std::move(look_at_), std::move(finish)});
+                                                           std::move(readers_), std::move(look_), std::move(look_at_),
+                                                           std::move(finish)});
 
     // Reads all fields into `fact`; blanks that are needed are a trouble only when the form is kept.
     const auto read = [parts](Form& form, Fact& fact, const Writing& writing, bool keeping) {
@@ -285,7 +304,8 @@ Form FactForm<Fact>::done(Finish finish) && {
         Fact fact = parts->fact;
         read(form, fact, writing, false);
         Kept so_far;
-        for (const auto& reader : parts->line_readers) reader(form, fact.key, writing, Into{so_far, false});
+        for (const auto& reader : parts->readers) reader(fact, form, writing, nullptr);
+        for (const auto& line_reader : parts->line_readers) line_reader(form, fact.key, writing, Into{so_far, false});
         if (parts->look) parts->look(form, writing);
         if (parts->look_at) parts->look_at(fact, so_far.change, form, writing);
     };
@@ -293,6 +313,7 @@ Form FactForm<Fact>::done(Finish finish) && {
         Fact fact = parts->fact;
         Kept kept;
         bool fine = read(form, fact, writing, true);
+        for (const auto& reader : parts->readers) fine = reader(fact, form, writing, &kept) && fine;
         if (fact.key.number == 0) fact.key = writing.new_key<Fact>();
         for (const auto& reader : parts->line_readers) fine = reader(form, fact.key, writing, Into{kept, true}) && fine;
         if (!fine) return std::nullopt;
