@@ -10,6 +10,7 @@
 #include "gui/models/bench/cut_form.h"
 #include "gui/models/bench/hold_form.h"
 #include "gui/models/bench/recipe_form.h"
+#include "gui/models/bench/shelf_picture.h"
 #include "reports/words/caution_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
@@ -89,9 +90,6 @@ Detail lot_detail(const Books& books, Key<Lot> key) {
 
 std::optional<Key<Batch>> batch_of(const Books& books, std::optional<FactRef> row) {
     if (const auto batch = row_of<Batch>(row)) return batch;
-    if (const auto lot = row_of<Lot>(row))
-        for (const Cut& cut : books.shop.all<Cut>())
-            if (cut.lot == *lot) return cut.batch;
     if (const auto recipe = row_of<Recipe>(row)) {
         const Batch* newest = nullptr;
         for (const Batch& batch : books.shop.all<Batch>())
@@ -206,7 +204,9 @@ std::optional<Form> BenchPlace::correct(const Writing& writing, FactRef row) con
     return std::nullopt;
 }
 
-std::optional<reports::Chart> BenchPlace::picture(const Books& books, std::size_t, std::optional<FactRef> row) const {
+std::optional<reports::Chart> BenchPlace::picture(const Books& books, std::size_t listing,
+                                                  std::optional<FactRef> row) const {
+    if (listing == kShelf) return shelf_picture(books);
     const auto batch = batch_of(books, row);
     return batch ? batch_chart(books, *batch) : std::nullopt;
 }

@@ -146,6 +146,37 @@ std::optional<FairCurve> fair_curve(const Books& books, Key<Fair> key) {
     return curve;
 }
 
+std::optional<reports::Chart> fair_picture(const Books& books, Key<Fair> key) {
+    const auto curve = fair_curve(books, key);
+    if (!curve) return std::nullopt;
+    const std::string currency = reports::currency_of(books.shop);
+    const auto point = [&](const FairCurve::Point& each) {
+        return reports::CurvePoint{
+            static_cast<double>(each.bars), each.left,
+            say_count("one bar: {left} left", "{count} bars: {left} left", static_cast<std::uint64_t>(each.bars),
+                      arg("left", reports::shown_money(each.left, currency)))};
+    };
+    reports::Curve drawn{
+        .x_label = say("bars sold"), .y_label = say("{currency} left after the stall", arg("currency", currency))};
+    reports::CurveLine line{.name = curve->this_one ? say("as bars sell") : std::string{}};
+    for (const FairCurve::Point& each : curve->points) line.points.push_back(point(each));
+    drawn.lines.push_back(std::move(line));
+    if (curve->this_one)
+        drawn.lines.push_back({.name = say("this fair"), .points = {point(*curve->this_one)}, .dots = true});
+    if (curve->pays_stall)
+        drawn.marks.push_back({static_cast<double>(*curve->pays_stall),
+                               say("{bars} pay for the stall", arg("bars", *curve->pays_stall))});
+    if (curve->pays_day)
+        drawn.marks.push_back(
+            {static_cast<double>(*curve->pays_day), say("{bars} pay for the day", arg("bars", *curve->pays_day))});
+    if (curve->like_this.fairs > 0)
+        drawn.band = reports::CurveBand{static_cast<double>(curve->like_this.fewest),
+                                        static_cast<double>(curve->like_this.most), say("sold at fairs like this")};
+    return reports::Chart{.title = say("Money left after the stall, by bars sold"),
+                          .sentence = curve->sentence,
+                          .data = std::move(drawn)};
+}
+
 std::string fair_ahead(const Books& books, const FairPlan& plan) {
     const Fair* fair = books.shop.find(plan.fair);
     SoldRange range = fair == nullptr ? SoldRange{} : sold_before(books, *fair, true);

@@ -31,6 +31,9 @@ struct FairCurve {
 // Nothing where the plan knows no bar to sell.
 std::optional<FairCurve> fair_curve(const Books& books, Key<Fair> fair);
 
+// The same, drawn: two marks, and a band of what was sold at fairs like this.
+std::optional<reports::Chart> fair_picture(const Books& books, Key<Fair> fair);
+
 // "17 bars pay for the stall, 47 pay for your day as well." Of a fair to come.
 std::string fair_ahead(const Books& books, const FairPlan& plan);
 // "46.40 taken in 4 hours: 22 short of the stall and travel." Of one that is over.

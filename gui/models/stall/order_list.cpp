@@ -102,7 +102,7 @@ Listing order_list(const Books& books, std::string_view find) {
                                        {say("bars of")},
                                        {say("bars"), Align::right},
                                        money_column("paid, {currency}"),
-                                       money_column("earned, {currency}")},
+                                       {say("earned"), Align::right}},
                            .rows = {},
                            .note = say("Earned: after sales tax, fees, post and what the bars had cost to make; your "
                                        "time not paid.")},

@@ -59,9 +59,9 @@ Listing bar_list(const Books& books, std::string_view find) {
                   .columns = {{say("bar")},
                               {say("ready"), Align::right},
                               in_money("price, {currency}", currency),
-                              in_money("floor, {currency}", currency),
-                              in_money("left over, {currency}", currency),
-                              in_money("an hour earns, {currency}", currency)},
+                              {say("floor"), Align::right},
+                              {say("left over"), Align::right},
+                              {say("an hour earns"), Align::right}},
                   .rows = {},
                   .note = say("Floor: materials and fees of one more bar come back. Left over: before your time, after "
                               "fees and stall. An hour earns: making and selling together.")},
@@ -84,18 +84,20 @@ Listing bar_list(const Books& books, std::string_view find) {
 Listing fair_list(const Books& books, std::string_view find) {
     const Shop& shop = books.shop;
     const std::string currency = reports::currency_of(shop);
-    Listing list{.name = say("Fairs"),
-                 .table = {.title = say("Fairs"),
-                           .columns = {{say("on")},
-                                       {say("fair")},
-                                       {say("the day was")},
-                                       {say("sold of taken"), Align::right},
-                                       in_money("takings, {currency}", currency),
-                                       in_money("left for your time, {currency}", currency)},
-                           .rows = {},
-                           .note = say("Left: after fees, stall, travel and what the bars sold had cost to make.")},
-                 .rows = {},
-                 .empty = say("Enter a fair, even a past one: what went out, what came home, what was in the tin.")};
+    Listing list{
+        .name = say("Fairs"),
+        .table = {.title = say("Fairs"),
+                  .columns = {{say("on")},
+                              {say("fair")},
+                              {say("the day was")},
+                              {say("sold of taken"), Align::right},
+                              in_money("takings, {currency}", currency),
+                              {say("left"), Align::right}},
+                  .rows = {},
+                  .note =
+                      say("Left for your time: after fees, stall, travel and what the bars sold had cost to make.")},
+        .rows = {},
+        .empty = say("Enter a fair, even a past one: what went out, what came home, what was in the tin.")};
     std::vector<const Fair*> fairs;
     for (const Fair& fair : shop.all<Fair>())
         if (fair.noted.value_or(books.as_of()) <= books.as_of() && holds({fair.name}, find)) fairs.push_back(&fair);
@@ -129,9 +131,9 @@ Listing price_list(const Books& books, std::string_view find) {
                            .columns = {{say("from")},
                                        {say("bar or colour")},
                                        in_money("price, {currency}", currency),
-                                       in_money("believed plain, {currency}", currency),
-                                       in_money("believed bought in, {currency}", currency),
-                                       in_money("believed our own, {currency}", currency)},
+                                       {say("believed plain"), Align::right},
+                                       {say("bought in"), Align::right},
+                                       {say("our own"), Align::right}},
                            .rows = {}},
                  .rows = {},
                  .empty = say("No price yet. Put down what a bar sells for, from a day on.")};

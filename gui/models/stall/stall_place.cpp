@@ -125,6 +125,14 @@ public:
         return std::nullopt;
     }
 
+    // Of the chosen fair; of the next one where none is chosen.
+    std::optional<reports::Chart> picture(const Books& books, std::size_t listing, Selected row) const override {
+        if (listing != kFairs) return std::nullopt;
+        auto fair = row_of<Fair>(row);
+        if (!fair) fair = next_fair(books.shop, books.as_of());
+        return fair ? fair_picture(books, *fair) : std::nullopt;
+    }
+
     std::vector<std::string> cautions() const override {
         return {say("The weight on a label must be true on the day it is sold: bars go on losing weight."),
                 say("Bars on hold are not to be sold and not to be given away.")};

@@ -90,9 +90,8 @@ TEST_CASE("a batch is told in a sentence, by lot and as a picture, and its parts
     const Worked desk;
     const auto bench = bench_place();
     const Detail detail = bench->detail(desk.books(), 0, ref(*desk.shop.find(desk.coloured)));
-    CHECK(
-        detail.sentence ==
-        "blue bar: one costs \u00a30.94 without your time and \u00a33.14 with it; 55 % of the time is the colour.");
+    CHECK(detail.sentence ==
+          "blue bar: one costs \u00a30.94 without your time and \u00a33.14 with it; 55 % of the time is the colour.");
     REQUIRE(detail.table);
     CHECK(detail.table->rows.size() == 6);  // two oils, lye, powder, time, all together
     CHECK(detail.table->rows.back()[4].shown == "36.73");
@@ -114,13 +113,32 @@ TEST_CASE("a batch is told in a sentence, by lot and as a picture, and its parts
     const auto chart = bench->picture(desk.books(), 0, ref(*desk.shop.find(desk.coloured)));
     REQUIRE(chart);
     CHECK(chart->sentence == detail.sentence);
-    CHECK(chart->data.series.size() == 6);
-    CHECK(chart->data.bars[0].values.size() == 6);
+    const auto* bars = std::get_if<reports::StackedBars>(&chart->data);
+    REQUIRE(bars);
+    CHECK(bars->series.size() == 6);
+    CHECK(bars->bars[0].values.size() == 6);
     CHECK_FALSE(bench->picture(desk.books(), 0, std::nullopt));
-    // A lot and a recipe show the batch they come from, or that was made last.
-    CHECK(bench->picture(desk.books(), 2, ref(*desk.shop.find(desk.blue_lot)))->sentence == detail.sentence);
+    // A recipe shows the batch that was made last.
     CHECK(bench->picture(desk.books(), 1, ref(*desk.shop.find(desk.recipe)))->sentence.find("so far") !=
           std::string::npos);
+}
+
+TEST_CASE("the curing shelf is a row for each lot in cure, and hatched where it is on hold") {
+    const Worked desk;
+    const auto chart = bench_place()->picture(desk.books(), 2, std::nullopt);
+    REQUIRE(chart);
+    CHECK(chart->sentence == "12 bars in cure, the next 12 ready on 10 July 2026. One batch on hold.");
+    const auto* line = std::get_if<reports::Timeline>(&chart->data);
+    REQUIRE(line);
+    REQUIRE(line->rows.size() == 2);
+    REQUIRE(line->rows[0].spans.size() == 1);
+    CHECK(line->rows[0].spans[0].shade == reports::Shade::hatched);
+    CHECK(line->rows[0].spans[0].word == "on hold: lye 2.7 % over");
+    CHECK(line->rows[0].figure == "on hold");
+    REQUIRE(line->rows[1].spans.size() == 2);
+    CHECK(line->rows[1].spans[0].from == day_of(2026, 6, 2));
+    CHECK(line->rows[1].spans[1].to == day_of(2026, 7, 9));
+    CHECK(line->rows[1].figure == "6 days to go");
 }
 
 TEST_CASE("late postage on an oil is a cost of the oil, and a plain bar has no colour in it") {

@@ -165,6 +165,14 @@ TEST_CASE("the line of a fair rises by what a bar brings and crosses nought wher
           fmt::format("{} bars pay for the stall, {} pay for your day as well. You have sold 16 bars "
                       "at fairs like this.",
                       *curve->pays_stall, *curve->pays_day));
+    const auto chart = fair_picture(desk.books(), key);
+    REQUIRE(chart);
+    const auto* drawn = std::get_if<reports::Curve>(&chart->data);
+    REQUIRE(drawn);
+    CHECK(drawn->marks.size() == 2);
+    REQUIRE(drawn->band);
+    CHECK(drawn->band->to == 16);
+    CHECK(chart->sentence == curve->sentence);
     const auto past = fair_curve(desk.books(), desk.market);
     REQUIRE(past);
     REQUIRE(past->this_one);

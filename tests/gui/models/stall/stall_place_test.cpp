@@ -99,6 +99,9 @@ TEST_CASE("a fair that is over is told with its tin, one to come with what to ta
     REQUIRE(next.table);
     CHECK(next.table->rows[1][4].shown == "20");
     CHECK(next.table->rows[1][5].shown == "12");
+    // With no fair chosen the picture is of the next one.
+    CHECK(stall->picture(desk.books(), 1, std::nullopt)->sentence == next.sentence);
+    CHECK_FALSE(stall->picture(desk.books(), 0, std::nullopt));
     const Detail bar = stall->detail(desk.books(), 0, ref(*desk.shop.find(desk.plain)));
     CHECK(bar.sentence.starts_with("plain bar sells for \u00a35.50"));
     REQUIRE(bar.table);
