@@ -14,13 +14,14 @@
 #include "gui/models/bench/bench_place.h"
 #include "gui/models/cupboard/cupboard_place.h"
 #include "gui/models/cupboard/shelf_forms.h"
+#include "gui/models/garden/garden_place.h"
+#include "gui/models/stall/stall_place.h"
 #include "gui/models/today/jotting_form.h"
 #include "gui/models/today/today_place.h"
 #include "gui/models/today/work_form.h"
 #include "gui/places/books_page.h"
 #include "gui/places/empty_page.h"
 #include "gui/places/keys_page.h"
-#include "gui/places/plain_page.h"
 #include "gui/places/vat_page.h"
 #include "gui/places/verdict_page.h"
 #include "gui/places/work_page.h"
@@ -85,8 +86,8 @@ void Frame::build() {
             case Place::verdict: made = verdict_ = new VerdictPage(pages_); break;
             case Place::today: made = new WorkPage(pages_, *this, today_place()); break;
             case Place::bench: made = new WorkPage(pages_, *this, bench_place()); break;
-            case Place::garden:
-            case Place::stall: made = new PlainPage(pages_, place); break;
+            case Place::garden: made = new WorkPage(pages_, *this, garden_place()); break;
+            case Place::stall: made = new WorkPage(pages_, *this, stall_place()); break;
             case Place::books: made = new BooksPage(pages_, *this); break;
         }
         places_[static_cast<std::size_t>(place)] = made;

@@ -32,9 +32,8 @@ const Named* named_fact(const Shop& shop, std::string_view text) {
 // Reads the field into a key. A new name becomes a new fact, filled in by `fill` and put into `kept`. Nothing, with
 // the reason at the field, where it cannot be kept so.
 template <class Named>
-std::optional<Key<Named>> read_name(
-    std::string_view id, Form& form, const Writing& writing, Kept* kept,
-    const std::function<bool(Named&, Form&, const Writing&, Kept&)>& fill) {
+std::optional<Key<Named>> read_name(std::string_view id, Form& form, const Writing& writing, Kept* kept,
+                                    const std::function<bool(Named&, Form&, const Writing&, Kept&)>& fill) {
     FormField& field = form.field(id);
     field.understood.clear();
     field.trouble.clear();
@@ -59,8 +58,8 @@ std::optional<Key<Named>> read_name(
 template <class Fact, class Named>
 auto name_reader(std::string id, Key<Named> Fact::*member,
                  std::function<bool(Named&, Form&, const Writing&, Kept&)> fill = {}) {
-    return [id = std::move(id), member, fill = std::move(fill)](Fact& fact, Form& form, const Writing& writing,
-                                                                Kept* kept) {
+    return [id = std::move(id), member, fill = std::move(fill)](
+               Fact& fact, Form& form, const Writing& writing, Kept* kept) {
         const auto key = read_name<Named>(id, form, writing, kept, fill);
         if (key) fact.*member = *key;
         return key.has_value();

@@ -36,9 +36,8 @@ Guess what_is_cut(const Shop& shop, std::optional<Key<Planting>> key) {
     if (plant == nullptr) return {};
     if (const Material* before = cut_before(shop, plant->key))
         return {KeyCodes{}.code_of(before->key), say("from your last")};
-    const std::string name = plant->part.empty() ? plant->name
-                                                 : say("{plant}, {part}", arg("plant", plant->name),
-                                                       arg("part", plant->part));
+    const std::string name =
+        plant->part.empty() ? plant->name : say("{plant}, {part}", arg("plant", plant->name), arg("part", plant->part));
     const Material* there = named_fact<Material>(shop, name);
     return {there != nullptr ? KeyCodes{}.code_of(there->key) : name, say("from the plant")};
 }
@@ -87,8 +86,8 @@ bool read_what(Harvest& cut, Form& form, const Writing& writing, Kept* kept) {
 bool before_sowing(const Harvest& cut, Form& form, const Writing& writing) {
     const Planting* planting = writing.shop().find(cut.planting);
     if (planting == nullptr || cut.date >= planting->sown) return false;
-    form.field("date").trouble = say("It was sown on {day} only; nothing can be cut of it before.",
-                                     arg("day", reports::shown_date(planting->sown)));
+    form.field("date").trouble = say(
+        "It was sown on {day} only; nothing can be cut of it before.", arg("day", reports::shown_date(planting->sown)));
     return true;
 }
 
@@ -143,7 +142,9 @@ Form cut_form(const Writing& writing, std::optional<Key<Planting>> selected, std
         .more("who", say("&Who"), &Harvest::who, {.choices = people_choices(shop)})
         .more("note", say("Not&e"), &Harvest::note);
     if (form.is_new())
-        form.extra({.id = "last", .label = say("It was the &last cut, and the bed is done with"), .entry = Entry::tick,
+        form.extra({.id = "last",
+                    .label = say("It was the &last cut, and the bed is done with"),
+                    .entry = Entry::tick,
                     .more = true});
     guess_planting(form, writing, selected);
     form.also_read(read_what);

@@ -1,5 +1,5 @@
-// garden_lines.h - what was used up in a bed, a vat, a batch or a wrapping, line by line: which material, how much of it
-// (also "half" of what is there, or by the maker's own measures), and from which lot where that matters.
+// garden_lines.h - what was used up in a bed, a vat, a batch or a wrapping, line by line: which material, how much of
+// it (also "half" of what is there, or by the maker's own measures), and from which lot where that matters.
 #pragma once
 
 #include "gui/models/form/choices.h"
@@ -21,15 +21,13 @@ Measuring measuring_of_material(const FieldHow::Texts& texts, const Writing& wri
 
 template <class Use>
 LineForm<Use> garden_lines(const Writing& writing, std::string name, const std::function<bool(const Material&)>& wanted,
-                        std::optional<Key<typename Use::Head>> corrected = std::nullopt) {
+                           std::optional<Key<typename Use::Head>> corrected = std::nullopt) {
     using reports::say;
     std::vector<Key<Lot>> named;
     for (const Use& use : writing.shop().template all<Use>())
         if (use.lot && use.head == corrected) named.push_back(*use.lot);
     LineForm<Use> lines{.id = "used", .name = std::move(name)};
-    lines
-        .add("material", say("What was used"), &Use::material,
-             {.choices = material_choices(writing.shop(), wanted)})
+    lines.add("material", say("What was used"), &Use::material, {.choices = material_choices(writing.shop(), wanted)})
         .add("amount", say("Amount"), &Use::amount,
              {.help = say("A weight, a volume or a number; \"half\" is half of what is there."),
               .material = material_in_field("material"),

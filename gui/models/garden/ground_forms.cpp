@@ -19,8 +19,8 @@ template <class Fact>
 bool name_is_free(const Fact& fact, Form& form, const Shop& shop) {
     for (const Fact& each : shop.all<Fact>()) {
         if (each.key == fact.key || !same_name(each.name, fact.name)) continue;
-        form.field("name").trouble = say("There is a {name} already; give this one another name.",
-                                         arg("name", each.name));
+        form.field("name").trouble =
+            say("There is a {name} already; give this one another name.", arg("name", each.name));
         return false;
     }
     return true;
@@ -141,13 +141,12 @@ Form plant_form(const Writing& writing, std::optional<Key<Plant>> corrected) {
         .more("part", say("&Part that is cut"), &Plant::part, {.help = say("Leaf, root, whole herb.")})
         .more("years_to_first", say("&Years to the first crop"), &Plant::years_to_first)
         .more("days_to_harvest", say("&Days from sowing to the first cut"), &Plant::days_to_harvest)
-        .more("crops", say("C&rops in its life"), &Plant::crops,
-              {.help = say("Cuts of one summer are one crop.")})
+        .more("crops", say("C&rops in its life"), &Plant::crops, {.help = say("Cuts of one summer are one crop.")})
         .more("seed_rate", say("&Seed to a square metre"), &Plant::seed_rate)
         .more("latin", say("&Latin name"), &Plant::latin)
         .more("caution", say("C&aution"), &Plant::caution,
-              {.choices = word_choices<Caution>({say("none"), say("lye"), say("dust"), say("hot"),
-                                                 say("can make skin sensitive"), say("spreads")})})
+              {.choices = word_choices<Caution>(
+                   {say("none"), say("lye"), say("dust"), say("hot"), say("can make skin sensitive"), say("spreads")})})
         .more("strength_low", say("Strength of &its powder, a weak year"), &Plant::strength_low,
               {.help = say("Grams of the colour's standard in one gram of powder, like 0.3.")})
         .more("strength_usual", say("Strength in a usual y&ear"), &Plant::strength_usual)

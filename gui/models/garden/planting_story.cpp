@@ -40,8 +40,8 @@ std::string amount_of(const Shop& shop, Key<Lot> lot, const Amount& amount) {
 PlantingFigures planting_figures(const Books& books, const Planting& planting) {
     PlantingFigures figures;
     const Shop& shop = books.shop;
-    const Account account = books.ledger.accounts.plantings +
-                            static_cast<Account>(&planting - shop.all<Planting>().data());
+    const Account account =
+        books.ledger.accounts.plantings + static_cast<Account>(&planting - shop.all<Planting>().data());
     for (const Movement& movement : books.ledger.movements)
         if (movement.to == account) figures.spent += movement.cost;
     each_of<Harvest>(books, planting.key, [&](const Harvest& harvest) {
@@ -126,16 +126,16 @@ std::string planting_sentence(const Books& books, Key<Planting> key) {
 
 reports::Table planting_events(const Books& books, Key<Planting> key) {
     const Shop& shop = books.shop;
-    reports::Table table{.title = say("What happened to it"),
-                         .columns = {{say("on")}, {say("what")}, {say("how much"), Align::right},
-                                     {say("time"), Align::right}},
-                         .rows = {}};
+    reports::Table table{
+        .title = say("What happened to it"),
+        .columns = {{say("on")}, {say("what")}, {say("how much"), Align::right}, {say("time"), Align::right}},
+        .rows = {}};
     std::vector<std::pair<Day, std::vector<reports::Cell>>> events;
     const auto event = [&](Day day, std::string what, std::string amount, const std::optional<Span>& time) {
-        events.push_back({day,
-                          {day_cell(day), words_cell(std::move(what)),
-                           amount.empty() ? no_cell() : words_cell(std::move(amount)),
-                           time ? number_cell(number(time->time), said_back(*time, {})) : no_cell()}});
+        events.push_back(
+            {day,
+             {day_cell(day), words_cell(std::move(what)), amount.empty() ? no_cell() : words_cell(std::move(amount)),
+              time ? number_cell(number(time->time), said_back(*time, {})) : no_cell()}});
     };
     const auto used = [&]<class Use>(Day day, std::string_view what, std::span<const Use* const> uses) {
         for (const Use* use : uses)
@@ -146,9 +146,8 @@ reports::Table planting_events(const Books& books, Key<Planting> key) {
         used(planting->sown, say("went in"), LinesOf<PlantingUse>{shop}(key));
     }
     const LinesOf<TendingUse> given{shop};
-    each_of<StandingBed>(books, key, [&](const StandingBed& bed) {
-        event(bed.date, say("stood already"), {}, bed.time);
-    });
+    each_of<StandingBed>(
+        books, key, [&](const StandingBed& bed) { event(bed.date, say("stood already"), {}, bed.time); });
     each_of<Tending>(books, key, [&](const Tending& tending) {
         if (tending.time || given(tending.key).empty() || tending.what)
             event(tending.date, tending.what.value_or(say("time in the garden")), {}, tending.time);

@@ -12,12 +12,12 @@ namespace dyestead::gui {
 
 // To the day of the books.
 struct PlantingFigures {
-    Cost spent{};              // all that came into it, seed and feed too
-    std::int64_t cut = 0;      // milligrams
-    bool cut_about = false;    // some of it not weighed
-    std::vector<Day> cuts{};   // in order
+    Cost spent{};             // all that came into it, seed and feed too
+    std::int64_t cut = 0;     // milligrams
+    bool cut_about = false;   // some of it not weighed
+    std::vector<Day> cuts{};  // in order
     std::optional<Day> ended{};
-    std::int64_t area = 0;     // square centimetres that stand, or stood at the end
+    std::int64_t area = 0;  // square centimetres that stand, or stood at the end
 };
 PlantingFigures planting_figures(const Books& books, const Planting& planting);
 
@@ -42,7 +42,7 @@ struct SeasonLine {
     Key<Planting> planting;
     std::string name;
     Day from{};
-    std::optional<Day> to{};         // none: it stands
+    std::optional<Day> to{};  // none: it stands
     std::vector<Day> cuts{};
     std::optional<Day> cut_about{};  // the first cut, while there is none
 };

@@ -2,8 +2,8 @@
 
 #include "domain/decisions/records.h"
 #include "gui/models/form/named.h"
-#include "gui/models/garden/garden_lines.h"
 #include "gui/models/garden/garden_choices.h"
+#include "gui/models/garden/garden_lines.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
@@ -28,8 +28,8 @@ bool read_seed(SeedKept& kept_seed, Form& form, const Writing& writing, Kept* ke
     if (kept == nullptr) return true;
     const Material* material = in_change_or_shop(*kept, writing.shop(), *key);
     if (!is_seed(*material)) {
-        form.field("seed").trouble = say("{seed} is no seed; give the seed a name of its own.",
-                                         arg("seed", material->name));
+        form.field("seed").trouble =
+            say("{seed} is no seed; give the seed a name of its own.", arg("seed", material->name));
         return false;
     }
     const Lot* lot = writing.shop().find(kept_seed.lot);
@@ -73,8 +73,8 @@ std::string after_keeping_seed(const Writing& after, Key<SeedKept> key) {
         if (from_bed && after.books.ledger.sources[movement.source].fact == ref(*seed)) taken += movement.cost;
     }
     if (taken.is_zero())
-        return say("{amount} kept. No price of it is on record, so it takes nothing off what the harvest costs.",
-                   amount);
+        return say(
+            "{amount} kept. No price of it is on record, so it takes nothing off what the harvest costs.", amount);
     return say("{amount} kept, worth {money}: so much less is carried by the harvest.", amount,
                arg("money", reports::shown_money(taken.full(), reports::currency_of(after.shop()))));
 }

@@ -1,9 +1,9 @@
 #include "gui/models/garden/sowing_form.h"
 
-#include "domain/decisions/starter_plants.h"
-#include "gui/models/garden/garden_lines.h"
-#include "gui/models/garden/garden_choices.h"
 #include "domain/decisions/records.h"
+#include "domain/decisions/starter_plants.h"
+#include "gui/models/garden/garden_choices.h"
+#include "gui/models/garden/garden_lines.h"
 #include "gui/models/garden/planting_story.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
@@ -63,13 +63,14 @@ std::string after_sowing(const Writing& after, Key<Planting> key) {
     const auto amount = arg("amount", reports::shown_grams(static_cast<double>(*expected) / 1e3));
     const auto due = first_cut_about(after.shop(), *planting);
     if (!due) return say("Sown. About {amount} may be expected of it in all.", amount);
-    return say("Sown. First cut about {week}; about {amount} may be expected of it in all.",
-               arg("week", week_of(*due)), amount);
+    return say("Sown. First cut about {week}; about {amount} may be expected of it in all.", arg("week", week_of(*due)),
+               amount);
 }
 
 std::vector<std::string> cautions_before_sowing() {
-    return {say("Some dye plants may not be grown everywhere, and some colours may not be sold in soap everywhere. Ask "
-                "first.")};
+    return {
+        say("Some dye plants may not be grown everywhere, and some colours may not be sold in soap everywhere. Ask "
+            "first.")};
 }
 
 }  // namespace

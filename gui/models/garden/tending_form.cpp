@@ -2,9 +2,9 @@
 
 #include <algorithm>
 
-#include "gui/models/garden/garden_lines.h"
-#include "gui/models/garden/garden_choices.h"
 #include "domain/decisions/records.h"
+#include "gui/models/garden/garden_choices.h"
+#include "gui/models/garden/garden_lines.h"
 #include "gui/models/garden/planting_story.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
@@ -137,8 +137,8 @@ Form tending_form(const Writing& writing, std::optional<Key<Planting>> selected,
             if (further && !further->empty()) share_time(tending, *further, in, kept);
         }
         kept.title = reports::message("{what} at {planting}");
-        kept.args = {{"what", tending.what.value_or(say("time"))},
-                     {"planting", planting_in_short(in.shop(), tending.planting)}};
+        kept.args = {
+            {"what", tending.what.value_or(say("time"))}, {"planting", planting_in_short(in.shop(), tending.planting)}};
         kept.consequence = [key = tending.key](const Writing& after) { return after_tending(after, key); };
         return true;
     });
