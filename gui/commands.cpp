@@ -19,8 +19,9 @@ void add(wxMenu& menu, int id, const std::string& label, std::string_view key) {
 wxMenu* file_menu(wxFileHistory& recent) {
     auto* menu = new wxMenu;
     auto* opened = new wxMenu;
+    add(*menu, wxID_NEW, say("&Begin a new shop..."), "Ctrl+Shift+N");
     add(*menu, wxID_OPEN, say("&Open a shop file..."), "Ctrl+O");
-    menu->AppendSubMenu(opened, shown(say("Opened &before")));
+    menu->AppendSubMenu(opened, shown(say("Opened be&fore")));
     add(*menu, kReadAgain, say("&Read again"), "F5");
     menu->AppendSeparator();
     add(*menu, kSavePage, say("&Save page as..."), "Ctrl+S");

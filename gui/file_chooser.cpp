@@ -28,6 +28,18 @@ std::optional<std::filesystem::path> DesktopFileChooser::shop_to_open(wxWindow* 
     return answer(dialog);
 }
 
+std::optional<std::filesystem::path> DesktopFileChooser::shop_to_make(wxWindow* parent) {
+    wxFileDialog dialog{parent,
+                        shown(say("Where shall the new shop stand?")),
+                        wxString{},
+                        shown(say("my shop") + ".dyestead"),
+                        shown(say("Shop files") + " (*.dyestead)|*.dyestead"),
+                        wxFD_SAVE};
+    auto path = answer(dialog);
+    if (path && path->extension() != ".dyestead") *path += ".dyestead";
+    return path;
+}
+
 std::optional<std::filesystem::path> DesktopFileChooser::page_to_save(wxWindow* parent, const std::string& name) {
     wxFileDialog dialog{
         parent,

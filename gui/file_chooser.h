@@ -13,6 +13,8 @@ public:
     virtual ~FileChooser() = default;
     // Nothing when the person thinks better of it.
     virtual std::optional<std::filesystem::path> shop_to_open(wxWindow* parent) = 0;
+    // Where a new shop is to stand; never a file that is there already.
+    virtual std::optional<std::filesystem::path> shop_to_make(wxWindow* parent) = 0;
     // A page to write: the suffix, .pdf or .html, says which kind.
     virtual std::optional<std::filesystem::path> page_to_save(wxWindow* parent, const std::string& name) = 0;
 };
@@ -20,6 +22,7 @@ public:
 class DesktopFileChooser : public FileChooser {
 public:
     std::optional<std::filesystem::path> shop_to_open(wxWindow* parent) override;
+    std::optional<std::filesystem::path> shop_to_make(wxWindow* parent) override;
     std::optional<std::filesystem::path> page_to_save(wxWindow* parent, const std::string& name) override;
 };
 

@@ -93,7 +93,8 @@ void Frame::build() {
         places_[static_cast<std::size_t>(place)] = made;
         pages_->AddPage(made, shown(place_name(place)));
     }
-    empty_ = new EmptyPage(pages_, [this] { ask_and_open(); });
+    empty_ = new EmptyPage(
+        pages_, [this] { ask_and_open(); }, [this] { make_new(); });
     pages_->AddPage(empty_, shown(nothing_open()));
     keys_ = new KeysPage(pages_);
     pages_->AddPage(keys_, shown(reports::say("Keys")));
@@ -119,6 +120,7 @@ void Frame::bind_commands() {
             wxEVT_MENU, [this, what, act](wxCommandEvent&) { guarded(what, [&] { (this->*act)(); }); }, id);
     };
     on(wxID_OPEN, "opening a shop file", &Frame::ask_and_open);
+    on(wxID_NEW, "beginning a new shop", &Frame::make_new);
     on(kNextPart, "going to the next part", &Frame::next_part);
     on(kKeys, "showing the keys", &Frame::show_keys);
     on(kAbout, "showing what the program is", &Frame::show_about);

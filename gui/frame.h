@@ -44,6 +44,7 @@ private:
     void build();
     void bind_commands();
     void ask_and_open();
+    void make_new();
     void open_recent(int which);
     void read_again(bool say_if_same);
     void show_books();

@@ -4,8 +4,13 @@
 #include <wx/utils.h>
 #include <fstream>
 
+#include "db/new_key.h"
+#include "db/open_shop.h"
 #include "db/trouble.h"
 #include "gui/frame.h"
+#include "gui/language.h"
+#include "gui/models/new_shop.h"
+#include "gui/models/settings/settings_forms.h"
 #include "gui/places/empty_page.h"
 #include "gui/places/verdict_page.h"
 #include "gui/today.h"
@@ -55,6 +60,25 @@ void Frame::open(const std::filesystem::path& path) {
 
 void Frame::ask_and_open() {
     if (const auto path = chooser_->shop_to_open(this)) open(*path);
+}
+
+// A shop has a name and a currency from the start; both are asked for at once and can be corrected later.
+void Frame::make_new() {
+    const auto path = chooser_->shop_to_make(this);
+    if (!path) return;
+    try {
+        db::OpenShop::create(*path, {std::string{reports::message("the shop begun")}, {}},
+                             first_records(path->stem().string(), currency_here(), db::new_key_number()));
+    } catch (const db::ShopTrouble& trouble) {
+        return say(reports::trouble_sentence(trouble.trouble));
+    }
+    open(*path);
+    if (!open_) return;
+    go_to(Place::books);
+    page()->begin(about_form(writing()));
+    say(reports::say(
+        "The shop is begun. Say what it is called and which money it counts in; then put down what is already "
+        "here at the Cupboard, or enter the last delivery."));
 }
 
 void Frame::open_recent(int which) {

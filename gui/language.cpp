@@ -1,5 +1,8 @@
 #include "gui/language.h"
 
+#include <langinfo.h>
+#include <locale.h>
+
 #include <wx/translation.h>
 
 #include "gui/widgets/text.h"
@@ -33,6 +36,16 @@ void choose_language() {
         translations->AddCatalog(kCatalogue);
     }
     reports::set_translation({translated, counted});
+}
+
+std::string currency_here() {
+    constexpr std::size_t kLetters = 3;
+    std::string code;
+    if (const locale_t region = newlocale(LC_MONETARY_MASK, "", locale_t{})) {
+        code = std::string{nl_langinfo_l(INT_CURR_SYMBOL, region)}.substr(0, kLetters);
+        freelocale(region);
+    }
+    return code.size() == kLetters ? code : std::string{"GBP"};
 }
 
 }  // namespace dyestead::gui

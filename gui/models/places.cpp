@@ -37,23 +37,14 @@ std::optional<Place> place_named(std::string_view name) {
 std::string place_purpose(Place place) {
     switch (place) {
         case Place::today:
-            return say(
-                "Here will stand what wants doing: vats to see to, bars out of cure, what runs short, fairs "
-                "ahead.");
-        case Place::garden:
-            return say(
-                "Here will stand the beds on a line of the season: what was sown, cut and tended, and the "
-                "sowing plan.");
+            return say("What wants doing: vats to see to, bars out of cure, what runs short, fairs ahead.");
+        case Place::garden: return say("The beds on a line of the season: what was sown, cut and tended.");
         case Place::vat: return say("How each vat was worked, what it gave, and what a gram of powder cost.");
-        case Place::bench: return say("Here will stand the recipes with their lye, the batches and the curing shelf.");
+        case Place::bench: return say("The recipes with their lye, the batches and the curing shelf.");
         case Place::cupboard: return say("What is in the cupboard, lot by lot, and what it cost.");
-        case Place::stall:
-            return say("Here will stand the bars that are ready, their prices, and the fairs before and after.");
+        case Place::stall: return say("The bars that are ready, their prices, and the fairs before and after.");
         case Place::verdict: return say("Is growing the colour worth the hours, next to buying it in?");
-        case Place::books:
-            return say(
-                "Here will stand the questions for the books: stock at a date, money in and out, hours, "
-                "recall.");
+        case Place::books: return say("The questions for the books: stock at a date, money in and out, hours, recall.");
     }
     return {};
 }
@@ -64,8 +55,9 @@ std::string nothing_open() {
 
 std::string how_to_open() {
     return say(
-        "Open a shop file to see its cupboard, its vats and whether growing the colour pays. A shop file ends "
-        "in .dyestead; nothing in it is changed by looking.");
+        "Begin a new shop for your own records: it is one file, saved by itself at every entry, and everything can be "
+        "undone. Or open a shop file that is there already; it ends in .dyestead, and looking changes nothing in it. "
+        "To look round a shop with two years of records, run sample-shop/open.");
 }
 
 }  // namespace dyestead::gui

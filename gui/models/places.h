@@ -18,7 +18,7 @@ std::string place_name(Place place);
 // The name as it is typed after --place, in any case: "verdict". English whatever the language.
 std::optional<Place> place_named(std::string_view name);
 
-// One sentence: what the place is for. Where nothing can be done yet it says that this is to come.
+// One sentence: what the place is for.
 std::string place_purpose(Place place);
 
 // What a window without a shop says, and what to do next.

@@ -12,17 +12,25 @@
 
 namespace dyestead::gui {
 
-EmptyPage::EmptyPage(wxWindow* parent, std::function<void()> open) : wxPanel(parent, wxID_ANY) {
+EmptyPage::EmptyPage(wxWindow* parent, std::function<void()> open, std::function<void()> begin)
+    : wxPanel(parent, wxID_ANY) {
     reason_ = new WrappedText(this, TextSize::heading);
     advice_ = new WrappedText(this, TextSize::plain);
     open_ = new wxButton(this, wxID_ANY, shown(reports::say("&Open a shop file...")));
     open_->Bind(wxEVT_BUTTON, [open = std::move(open)](wxCommandEvent&) { guarded("opening a shop file", open); });
 
+    auto* begin_button = new wxButton(this, wxID_ANY, shown(reports::say("&Begin a new shop...")));
+    begin_button->Bind(
+        wxEVT_BUTTON, [begin = std::move(begin)](wxCommandEvent&) { guarded("beginning a new shop", begin); });
+
     auto* column = new wxBoxSizer(wxVERTICAL);
     column->AddSpacer(FromDIP(kEdge));
     column->Add(reason_, wxSizerFlags{}.Expand().Border(wxBOTTOM, FromDIP(kApart)));
     column->Add(advice_, wxSizerFlags{}.Expand().Border(wxBOTTOM, FromDIP(kEdge)));
-    column->Add(open_, wxSizerFlags{});
+    auto* buttons = new wxBoxSizer(wxHORIZONTAL);
+    buttons->Add(open_, wxSizerFlags{}.Border(wxRIGHT, FromDIP(kApart)));
+    buttons->Add(begin_button, wxSizerFlags{});
+    column->Add(buttons, wxSizerFlags{});
     auto* edge = new wxBoxSizer(wxVERTICAL);
     edge->Add(column, wxSizerFlags{1}.Expand().Border(wxALL, FromDIP(kEdge)));
     SetSizer(edge);

@@ -13,7 +13,7 @@ class WrappedText;
 
 class EmptyPage : public wxPanel {
 public:
-    EmptyPage(wxWindow* parent, std::function<void()> open);
+    EmptyPage(wxWindow* parent, std::function<void()> open, std::function<void()> begin);
 
     // `reason`: why the file that was asked for is not shown; blank when none was asked for.
     void say(const std::string& reason);
