@@ -57,7 +57,7 @@ std::string released_meant(const Writing& after, Key<Lot> lot) {
 
 std::string plan_meant(const Writing& after, const Plan& plan) {
     const CanMake answer = can_make(after.shop(), after.books.ledger, plan.bar, plan.loaves, after.day);
-    const std::string missing = enough_said(after.shop(), plan.bar, answer);
+    std::string missing = enough_said(after.shop(), plan.bar, answer);
     if (!missing.empty()) return missing;
     return say_count("Planned; what is in hand is enough for one loaf.",
                      "Planned; what is in hand is enough for {count} loaves.",

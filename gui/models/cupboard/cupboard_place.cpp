@@ -55,7 +55,7 @@ class CupboardPlace : public PlaceModel {
 public:
     std::string state(const Books& books) const override {
         const Reorder answer = reorder(books.shop, books.ledger);
-        const std::string stock = cupboard_state(books);
+        std::string stock = cupboard_state(books);
         const auto wanted = std::ranges::find_if(answer.rows, &ReorderRow::wanted);
         if (wanted == answer.rows.end()) return stock;
         return say(

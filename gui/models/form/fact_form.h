@@ -43,9 +43,9 @@ struct Binding {
 };
 
 template <class Fact, class Member>
-Binding<Fact> bind(std::string id, Member Fact::*member, FieldHow how) {
-    return {.id = std::move(id),
-            .how = std::move(how),
+Binding<Fact> bind(const std::string& id, Member Fact::*member, const FieldHow& how) {
+    return {.id = id,
+            .how = how,
             .show = [member](const Fact& fact) { return field_text(fact.*member); },
             .read = [member](Fact& fact, const std::string& text, const Reading& reading,
                              std::string& understood) -> std::string {
@@ -72,13 +72,13 @@ inline Reading reading_for(const FieldHow& how, const FieldHow::Texts& texts, co
 }
 
 template <class Fact>
-FormField field_for(const Binding<Fact>& binding, std::string label, bool more, std::string text) {
+FormField field_for(const Binding<Fact>& binding, const std::string& label, bool more, const std::string& text) {
     const bool chosen = binding.how.entry == Entry::line && !binding.how.choices.empty();
     return {.id = binding.id,
-            .label = std::move(label),
+            .label = label,
             .entry = chosen ? Entry::choice : binding.how.entry,
             .more = more,
-            .text = std::move(text),
+            .text = text,
             .help = binding.how.help,
             .choices = binding.how.choices};
 }
@@ -100,9 +100,10 @@ struct LineForm {
     std::function<std::string(const LineFact&, const FieldHow::Texts&, const Writing&)> note{};
 
     template <class Member>
-    LineForm& add(std::string field_id, std::string label, Member LineFact::*member, FieldHow how = {}) {
-        bindings.push_back(form_detail::bind(std::move(field_id), member, std::move(how)));
-        fields.push_back(form_detail::field_for(bindings.back(), std::move(label), false, {}));
+    LineForm& add(const std::string& field_id, const std::string& label, Member LineFact::*member,
+                  const FieldHow& how = {}) {
+        bindings.push_back(form_detail::bind(field_id, member, how));
+        fields.push_back(form_detail::field_for(bindings.back(), label, false, {}));
         return *this;
     }
     LineForm& extra(FormField field) {
@@ -139,12 +140,12 @@ public:
     bool is_new() const { return !form_.fact; }
 
     template <class Member>
-    FactForm& add(std::string id, std::string label, Member Fact::*member, FieldHow how = {}) {
-        return bind(std::move(id), std::move(label), member, std::move(how), false);
+    FactForm& add(const std::string& id, const std::string& label, Member Fact::*member, const FieldHow& how = {}) {
+        return bind(id, label, member, how, false);
     }
     template <class Member>
-    FactForm& more(std::string id, std::string label, Member Fact::*member, FieldHow how = {}) {
-        return bind(std::move(id), std::move(label), member, std::move(how), true);
+    FactForm& more(const std::string& id, const std::string& label, Member Fact::*member, const FieldHow& how = {}) {
+        return bind(id, label, member, how, true);
     }
     // A field that is no member of the record; Finish reads it.
     FormField& extra(FormField field) { return form_.fields.emplace_back(std::move(field)); }
@@ -186,12 +187,13 @@ private:
     using LineReader = std::function<bool(Form&, Key<Fact>, const Writing&, Into)>;
 
     template <class Member>
-    FactForm& bind(std::string id, std::string label, Member Fact::*member, FieldHow how, bool more) {
-        bindings_.push_back(form_detail::bind(std::move(id), member, std::move(how)));
+    FactForm& bind(const std::string& id, const std::string& label, Member Fact::*member, const FieldHow& how,
+                   bool more) {
+        bindings_.push_back(form_detail::bind(id, member, how));
         // A member that says nothing yet shows nothing, though it has a value: no money, no day, no number.
         const bool blank = is_new() && fact_.*member == Member{};
-        std::string text = blank && !std::is_enum_v<Member> ? std::string{} : field_text(fact_.*member);
-        form_.fields.push_back(form_detail::field_for(bindings_.back(), std::move(label), more, std::move(text)));
+        const std::string text = blank && !std::is_enum_v<Member> ? std::string{} : field_text(fact_.*member);
+        form_.fields.push_back(form_detail::field_for(bindings_.back(), label, more, text));
         return *this;
     }
 
@@ -213,13 +215,13 @@ FactForm<Fact>& FactForm<Fact>::lines(LineForm<LineFact> line_form) {
         for (const LineFact& line : writing_.shop().template all<LineFact>()) {
             if (line.head != fact_.key) continue;
             std::vector<std::string> row(shown.fields.size());
-            const auto put = [&](std::string_view id, std::string text) {
+            const auto put = [&](std::string_view id, const std::string& text) {
                 for (std::size_t i = 0; i < shown.fields.size(); ++i)
-                    if (shown.fields[i].id == id) row[i] = std::move(text);
+                    if (shown.fields[i].id == id) row[i] = text;
             };
             for (const auto& binding : line_form.bindings) put(binding.id, binding.show(line));
             if (line_form.show_extra)
-                for (auto& [id, text] : line_form.show_extra(line)) put(id, std::move(text));
+                for (const auto& [id, text] : line_form.show_extra(line)) put(id, text);
             shown.rows.push_back(std::move(row));
         }
     }
@@ -278,9 +280,9 @@ Form FactForm<Fact>::done(Finish finish) && {
         LookAt look_at;
         Finish finish;
     };
-    const auto parts = std::make_shared<const Parts>(Parts{fact_, std::move(bindings_), std::move(line_readers_),
-                                                           std::move(readers_), std::move(look_), std::move(look_at_),
-                                                           std::move(finish)});
+    const auto parts =
+        std::make_shared<const Parts>(Parts{fact_, std::move(bindings_), std::move(line_readers_), std::move(readers_),
+                                            std::move(look_), std::move(look_at_), std::move(finish)});
 
     // Reads all fields into `fact`; blanks that are needed are a trouble only when the form is kept.
     const auto read = [parts](Form& form, Fact& fact, const Writing& writing, bool keeping) {

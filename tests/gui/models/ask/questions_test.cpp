@@ -1,0 +1,35 @@
+#include "gui/models/ask/questions.h"
+
+#include <doctest/doctest.h>
+
+#include "tests/gui/models/form/desk.h"
+
+namespace dyestead::gui {
+
+TEST_CASE("every question has an answer or a sentence why not, on an empty shop and on one with records") {
+    test::Desk desk{day_of(2026, 7, 4)};
+    desk.open();
+    for (const BooksQuestion& question : books_questions({desk.shop, desk.ledger})) {
+        const Answer found = answer({desk.shop, desk.ledger}, question, {});
+        CHECK_MESSAGE((found.document.has_value() || !found.trouble.empty()), question.label);
+    }
+    CHECK(books_state({desk.shop, desk.ledger}).starts_with("Nothing in the books yet."));
+
+    desk.builder.add<About>().currency = "GBP";
+    const auto oil = desk.builder.material("Olive oil", Purpose::oil);
+    desk.builder.delivery(day_of(2026, 5, 1), oil, test::grams(5'000), Money::units(40));
+    desk.open();
+    const Books books{desk.shop, desk.ledger};
+    const auto questions = books_questions(books);
+    const auto worth = std::ranges::find(questions, std::string_view{"stock-value"}, &BooksQuestion::report);
+    REQUIRE(worth != questions.end());
+    CHECK(answer(books, *worth, {}).document);
+    // As of a day before the delivery the books are other books.
+    const auto before = answer(books, *worth, {.as_of = "1 April 2026", .from = "", .about = ""});
+    REQUIRE(before.document);
+    CHECK(before.document->as_of == "2026-04-01");
+    CHECK_FALSE(answer(books, *worth, {.as_of = "some day", .from = "", .about = ""}).trouble.empty());
+    CHECK(books_state(books).starts_with("Since 1 January 2026: taken £0.00, spent £40"));
+}
+
+}  // namespace dyestead::gui

@@ -1,0 +1,77 @@
+#include "gui/models/today/today_place.h"
+
+#include <doctest/doctest.h>
+
+#include "gui/models/today/due.h"
+#include "gui/models/today/work_form.h"
+#include "tests/gui/models/form/desk.h"
+
+namespace dyestead::gui {
+
+namespace {
+
+struct Busy : test::Desk {
+    Busy() : Desk{day_of(2026, 7, 4)} {
+        builder.add<About>().currency = "GBP";
+        builder.person(day_of(2026, 1, 1), Money::units(10));
+        const auto olive = builder.oil("Olive oil", {188, 1'000});
+        builder.delivery(day_of(2026, 5, 1), olive, test::grams(3'000), Money::units(30));
+        const auto bar = builder.made("Plain bar", MaterialKind::bar);
+        const auto batch = builder.batch(day_of(2026, 6, 1), builder.recipe(12), bar);
+        builder.uses<BatchUse>(batch, olive, test::grams(1'000));
+        builder.cut(day_of(2026, 6, 2), batch, 12, 0, day_of(2026, 7, 6));
+        auto& fair = builder.add<Fair>();
+        fair.date = day_of(2026, 7, 18);
+        fair.name = "Green fair";
+        open();
+    }
+    Books books() const { return {shop, ledger}; }
+};
+
+}  // namespace
+
+TEST_CASE("what wants doing, the first first, each with its place") {
+    Busy desk;
+    const auto all = due(desk.books());
+    REQUIRE(all.size() == 2);
+    CHECK(all[0].what == "12 bars out of cure: Plain bar");
+    CHECK(all[0].day == day_of(2026, 7, 6));
+    CHECK(all[0].place == Place::bench);
+    CHECK(all[1].what == "Fair: Green fair");
+    CHECK(all[1].place == Place::stall);
+    const auto place = today_place();
+    CHECK(place->waiting(desk.books()) == 1);  // the fair is further off than a week
+    CHECK(place->state(desk.books()).starts_with("One thing to see to within a week."));
+    CHECK(place->detail(desk.books(), 0, all[0].about).sentence.find("6 July 2026") != std::string::npos);
+}
+
+TEST_CASE("time that belongs to nothing else") {
+    Busy desk;
+    Form form = work_form(desk.writing());
+    CHECK_FALSE(form.text("who").empty());  // the only one there is
+    form.type("what", "labels cut", desk.writing());
+    form.type("time", "half an hour", desk.writing());
+    CHECK(desk.keep(form) == "Time of this kind in 2026: 0.5 hours so far.");
+    CHECK(today_place()->listings(desk.books(), "labels")[3].rows.size() == 1);
+}
+
+TEST_CASE("a draft holds all that stands in a form, lines too, and puts it back") {
+    Busy desk;
+    Form form = work_form(desk.writing());
+    form.type("what", "posting", desk.writing());
+    form.lines.push_back(
+        {.id = "lines", .name = "Lines", .fields = {{.id = "a", .label = "a"}, {.id = "b", .label = "b"}}});
+    form.lines.front().rows = {{"1", "2"}, {"3", ""}};
+    const auto texts = form.texts();
+    Form again = work_form(desk.writing());
+    again.lines.push_back({.id = "lines", .name = "Lines", .fields = form.lines.front().fields});
+    again.put_texts(texts, desk.writing());
+    CHECK(again.text("what") == "posting");
+    CHECK(again.lines.front().rows == form.lines.front().rows);
+    CHECK(again.draft_code() == "work");
+    // What a newer or older form called something else is left out.
+    again.put_texts({{"nowhere", "x"}, {"lines/0/gone", "y"}, {"lines/x", "z"}}, desk.writing());
+    CHECK(again.text("what") == "posting");
+}
+
+}  // namespace dyestead::gui
