@@ -19,10 +19,10 @@
 #include "gui/models/today/jotting_form.h"
 #include "gui/models/today/today_place.h"
 #include "gui/models/today/work_form.h"
+#include "gui/models/vat/vat_place.h"
 #include "gui/places/books_page.h"
 #include "gui/places/empty_page.h"
 #include "gui/places/keys_page.h"
-#include "gui/places/vat_page.h"
 #include "gui/places/verdict_page.h"
 #include "gui/places/work_page.h"
 #include "gui/widgets/heading.h"
@@ -75,14 +75,14 @@ void Frame::build() {
 
     auto* right = new wxPanel(all);
     heading_ = new Heading(right);
-    heading_->on_writing_day = [this](std::string day) { write_for(day); };
+    heading_->on_writing_day = [this](const std::string& day) { write_for(day); };
     bar_ = new wxInfoBar(right);
     pages_ = new wxSimplebook(right);
     for (const Place place : kPlaces) {
         Page* made = nullptr;
         switch (place) {
             case Place::cupboard: made = new WorkPage(pages_, *this, cupboard_place()); break;
-            case Place::vat: made = new VatPage(pages_); break;
+            case Place::vat: made = new WorkPage(pages_, *this, vat_place()); break;
             case Place::verdict: made = verdict_ = new VerdictPage(pages_); break;
             case Place::today: made = new WorkPage(pages_, *this, today_place()); break;
             case Place::bench: made = new WorkPage(pages_, *this, bench_place()); break;

@@ -164,7 +164,7 @@ void BooksPage::begin_new() {
     settings_->begin_new();
 }
 
-void BooksPage::begin(Form form) {
+void BooksPage::begin(Form&& form) {
     tabs_->SetSelection(1);
     settings_->begin(std::move(form));
 }

@@ -28,7 +28,7 @@ public:
     std::vector<wxWindow*> parts() override;
     void find() override;
     void begin_new() override;
-    void begin(Form form) override;
+    void begin(Form&& form) override;
     std::optional<reports::Document> paper() const override;
 
 private:

@@ -43,7 +43,7 @@ public:
     // Ctrl+N: a new record of the kind the place is for.
     virtual void begin_new() {}
     // Opens a form here. Places without forms stay still.
-    virtual void begin(Form /*form*/) {}
+    virtual void begin(Form&& /*form*/) {}
     // What is shown, as it goes on paper; nothing where there is no page.
     virtual std::optional<reports::Document> paper() const { return std::nullopt; }
     // How many things here want doing; beside the place's name.

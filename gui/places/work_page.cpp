@@ -207,7 +207,7 @@ void WorkPage::begin_new() {
     do_it(doings_.front());
 }
 
-void WorkPage::begin(Form form) {
+void WorkPage::begin(Form&& form) {
     // What was typed before Esc, or before a crash, is there again.
     const auto draft = host_.draft_of(form.draft_code());
     if (!draft.empty()) form.put_texts(draft, host_.writing());

@@ -32,7 +32,7 @@ public:
     void find() override;
     void show_figures() override;
     void begin_new() override;
-    void begin(Form form) override;
+    void begin(Form&& form) override;
     std::size_t waiting(const Books& books) const override;
 
 private:

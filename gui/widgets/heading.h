@@ -23,7 +23,7 @@ public:
     // The day that is being written for; hidden when there is none.
     void show_writing_day(const std::string& day);
 
-    std::function<void(std::string typed)> on_writing_day;
+    std::function<void(const std::string& typed)> on_writing_day;
 
 private:
     void take_day();

@@ -15,11 +15,11 @@ constexpr std::array<string_view, 17> kNoPlaces{"BIF", "CLP", "DJF", "GNF", "ISK
 constexpr std::array<string_view, 7> kThreePlaces{"BHD", "IQD", "JOD", "KWD", "LYD", "OMR", "TND"};
 constexpr std::array<string_view, 2> kFourPlaces{"CLF", "UYW"};
 
-struct Sign {
+struct CurrencySign {
     string_view currency;
     string_view sign;
 };
-constexpr std::array<Sign, 5> kSigns{{{"GBP", "£"}, {"EUR", "€"}, {"USD", "$"}, {"JPY", "¥"}, {"INR", "₹"}}};
+constexpr std::array<CurrencySign, 5> kSigns{{{"GBP", "£"}, {"EUR", "€"}, {"USD", "$"}, {"JPY", "¥"}, {"INR", "₹"}}};
 
 bool among(const auto& list, string_view currency) {
     return std::ranges::find(list, currency) != list.end();
@@ -35,7 +35,7 @@ int minor_places(string_view currency) {
 }
 
 string_view currency_sign(string_view currency) {
-    const auto* found = std::ranges::find(kSigns, currency, &Sign::currency);
+    const auto* found = std::ranges::find(kSigns, currency, &CurrencySign::currency);
     return found == kSigns.end() ? string_view{} : found->sign;
 }
 

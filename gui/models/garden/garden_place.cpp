@@ -201,7 +201,7 @@ std::string season_words(const SeasonLines& season) {
     const SeasonLine* next = nullptr;
     for (const SeasonLine& row : season.rows)
         if (row.cut_about && (next == nullptr || *row.cut_about < *next->cut_about)) next = &row;
-    const std::string stand =
+    std::string stand =
         say_count("One planting stands.", "{count} plantings stand.", static_cast<std::uint64_t>(standing));
     if (next == nullptr) return stand;
     return say("{standing} The next first cut: {planting}, about {week}.", arg("standing", stand),

@@ -2,8 +2,8 @@
 
 #include "domain/decisions/records.h"
 #include "gui/models/form/named.h"
+#include "gui/models/form/used_lines.h"
 #include "gui/models/garden/garden_choices.h"
-#include "gui/models/garden/garden_lines.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"

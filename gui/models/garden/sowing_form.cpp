@@ -2,8 +2,8 @@
 
 #include "domain/decisions/records.h"
 #include "domain/decisions/starter_plants.h"
+#include "gui/models/form/used_lines.h"
 #include "gui/models/garden/garden_choices.h"
-#include "gui/models/garden/garden_lines.h"
 #include "gui/models/garden/planting_story.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
@@ -92,7 +92,7 @@ Form sowing_form(const Writing& writing, std::optional<Key<Planting>> corrected)
               {.help = say("Harvest over its whole life. Blank: what is usual for the plant on so much ground."),
                .measuring = in_weight})
         .more("note", say("No&te"), &Planting::note)
-        .lines(garden_lines<PlantingUse>(writing, say("What went in"), is_garden_goods, corrected));
+        .lines(used_lines<PlantingUse>(writing, say("What went in"), is_garden_goods, corrected));
     form.also_read(name_reader<Planting, Plant>("plant", &Planting::plant, fill_in_plant))
         .also_read(name_reader<Planting, Bed>("bed", &Planting::bed, fill_in_bed));
     form.form().cautions = cautions_before_sowing();

@@ -3,8 +3,8 @@
 #include <algorithm>
 
 #include "domain/decisions/records.h"
+#include "gui/models/form/used_lines.h"
 #include "gui/models/garden/garden_choices.h"
-#include "gui/models/garden/garden_lines.h"
 #include "gui/models/garden/planting_story.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
@@ -113,7 +113,7 @@ Form tending_form(const Writing& writing, std::optional<Key<Planting>> selected,
              {.help = say("Like 1 h 30 or ~2 h. Of several plantings: all of it; it is shared by their area.")})
         .add("what", say("What was &done"), &Tending::what, {.help = say("Weeding, planting out, sown again.")})
         .more("who", say("&Who"), &Tending::who, {.choices = people_choices(shop)})
-        .lines(garden_lines<TendingUse>(writing, say("What it was given"), is_garden_goods, corrected));
+        .lines(used_lines<TendingUse>(writing, say("What it was given"), is_garden_goods, corrected));
     if (form.is_new()) {
         form.form().lines.push_back({.id = "also_at",
                                      .name = say("Also at"),

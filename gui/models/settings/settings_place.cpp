@@ -185,8 +185,8 @@ std::optional<Form> opened(const Writing& writing, Selected) {
 }
 
 template <class Fact, Form (*kForm)(const Writing&, std::optional<Key<Fact>>)>
-Doing new_one(std::string label) {
-    return {.label = std::move(label), .begin = [](const Writing& writing, Selected) -> std::optional<Form> {
+Doing new_one(const std::string& label) {
+    return {.label = label, .begin = [](const Writing& writing, Selected) -> std::optional<Form> {
                 return kForm(writing, std::nullopt);
             }};
 }

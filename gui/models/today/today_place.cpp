@@ -97,9 +97,9 @@ public:
     std::string state(const Books& books) const override {
         const std::size_t soon = waiting(books);
         const std::size_t wrong = reports::finding_lines(books.shop, books.ledger.findings).size();
-        const std::string things = soon == 0 ? say("Nothing has to be seen to within a week.")
-                                             : say_count("One thing to see to within a week.",
-                                                         "{count} things to see to within a week.", soon);
+        std::string things = soon == 0 ? say("Nothing has to be seen to within a week.")
+                                       : say_count("One thing to see to within a week.",
+                                                   "{count} things to see to within a week.", soon);
         if (wrong == 0) return things;
         const std::string lines = say_count("One thing does not add up.", "{count} things do not add up.", wrong);
         return say("{things} {lines}", arg("things", things), arg("lines", lines));

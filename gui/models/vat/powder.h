@@ -11,7 +11,11 @@
 namespace dyestead::gui {
 
 // By lot, newest first, what is used up at the end.
-reports::Table powder_list(const Books& books);
+struct PowderList {
+    reports::Table table;
+    std::vector<Key<Lot>> lots;  // what each row stands for
+};
+PowderList powder_list(const Books& books);
 
 // Grams by the colour's name as it stands in a sentence, in the order of the colours; none of what is used up.
 std::vector<std::pair<std::string, double>> powder_in_hand(const Books& books);

@@ -1,9 +1,9 @@
-#include "gui/models/vats.h"
+#include "gui/models/vat/vats.h"
 
 #include <doctest/doctest.h>
 
 #include "domain/ledger/replay.h"
-#include "gui/models/powder.h"
+#include "gui/models/vat/powder.h"
 #include "tests/support/shop_builder.h"
 
 namespace dyestead::gui {
@@ -108,11 +108,11 @@ TEST_CASE("how a vat was worked") {
 
 TEST_CASE("powder in hand, with its newest shade test") {
     const VatHouse house;
-    const reports::Table powder = powder_list(house.books());
+    const reports::Table powder = powder_list(house.books()).table;
     REQUIRE(powder.rows.size() == 1);
-    CHECK(powder.rows[0][3].shown == "6");
-    CHECK(powder.rows[0][4].shown == "2.5 g");
-    CHECK(powder.rows[0][5].shown == "3.00");
+    CHECK(powder.rows[0][2].shown == "6");
+    CHECK(powder.rows[0][3].shown == "2.5 g");
+    CHECK(powder.rows[0][4].shown == "3.00");
     CHECK(vat_state(house.books()) == "One vat is standing. Powder in hand: 6 g blue.");
 }
 

@@ -1,4 +1,4 @@
-#include "gui/models/vats.h"
+#include "gui/models/vat/vats.h"
 
 #include <fmt/format.h>
 
@@ -9,7 +9,7 @@
 #include "domain/facts/lines_of.h"
 #include "domain/text/amounts.h"
 #include "gui/models/amounts_shown.h"
-#include "gui/models/powder.h"
+#include "gui/models/vat/powder.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"

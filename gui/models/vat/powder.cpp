@@ -1,4 +1,4 @@
-#include "gui/models/powder.h"
+#include "gui/models/vat/powder.h"
 
 #include <algorithm>
 
@@ -40,10 +40,6 @@ std::vector<Powder> powders(const Books& books) {
     return all;
 }
 
-std::string colour_of(const Shop& shop, const Material& powder) {
-    return powder.colour ? reports::called(shop, *powder.colour) : powder.name;
-}
-
 // The newest test counts: a second look after the cure replaces the first.
 Cell strength_cell(const Books& books, Key<Lot> lot) {
     const ShadeTest* newest = nullptr;
@@ -61,30 +57,30 @@ Cell strength_cell(const Books& books, Key<Lot> lot) {
 
 }  // namespace
 
-reports::Table powder_list(const Books& books) {
+PowderList powder_list(const Books& books) {
     const auto currency = reports::currency_of(books.shop);
     const auto money = arg("currency", currency);
     reports::Table table{.title = say("Powder"),
                          .columns = {{say("lot")},
-                                     {say("colour")},
                                      {say("dried on"), Align::right},
                                      {say("left, g"), Align::right},
                                      {say("as 1 g bought"), Align::right},
                                      {say("{currency} a g", money), Align::right},
                                      {say("without hours"), Align::right}},
                          .rows = {}};
+    std::vector<Key<Lot>> lots;
     for (const Powder& powder : powders(books)) {
+        lots.push_back(powder.lot->key);
         const double received = grams(*powder.material, powder.state->received).value_or(0);
         const double left = grams(*powder.material, powder.state->left).value_or(0);
         const auto each = [&](Money cost) {
             return received > 0 ? money_cell(number(cost) / received, currency) : no_cell();
         };
-        table.rows.push_back({words_cell(powder.lot->code), words_cell(colour_of(books.shop, *powder.material)),
-                              day_cell(*powder.state->made), number_cell(left, reports::shown_number(left)),
-                              strength_cell(books, powder.lot->key), each(powder.state->cost_in.full()),
-                              each(powder.state->cost_in.cash())});
+        table.rows.push_back({words_cell(powder.lot->code), day_cell(*powder.state->made),
+                              number_cell(left, reports::shown_number(left)), strength_cell(books, powder.lot->key),
+                              each(powder.state->cost_in.full()), each(powder.state->cost_in.cash())});
     }
-    return table;
+    return {.table = std::move(table), .lots = std::move(lots)};
 }
 
 std::vector<std::pair<std::string, double>> powder_in_hand(const Books& books) {

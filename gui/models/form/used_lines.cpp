@@ -1,4 +1,4 @@
-#include "gui/models/garden/garden_lines.h"
+#include "gui/models/form/used_lines.h"
 
 #include "domain/decisions/records.h"
 #include "reports/words/say.h"

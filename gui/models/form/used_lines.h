@@ -1,4 +1,4 @@
-// garden_lines.h - what was used up in a bed, a vat, a batch or a wrapping, line by line: which material, how much of
+// used_lines.h - what was used up in a bed, a vat, a batch or a wrapping, line by line: which material, how much of
 // it (also "half" of what is there, or by the maker's own measures), and from which lot where that matters.
 #pragma once
 
@@ -20,13 +20,14 @@ std::vector<Choice> lots_of(const Books& books, const std::function<bool(const M
 Measuring measuring_of_material(const FieldHow::Texts& texts, const Writing& writing);
 
 template <class Use>
-LineForm<Use> garden_lines(const Writing& writing, std::string name, const std::function<bool(const Material&)>& wanted,
-                           std::optional<Key<typename Use::Head>> corrected = std::nullopt) {
+LineForm<Use> used_lines(const Writing& writing, const std::string& name,
+                         const std::function<bool(const Material&)>& wanted,
+                         std::optional<Key<typename Use::Head>> corrected = std::nullopt) {
     using reports::say;
     std::vector<Key<Lot>> named;
     for (const Use& use : writing.shop().template all<Use>())
         if (use.lot && use.head == corrected) named.push_back(*use.lot);
-    LineForm<Use> lines{.id = "used", .name = std::move(name)};
+    LineForm<Use> lines{.id = "used", .name = name};
     lines.add("material", say("What was used"), &Use::material, {.choices = material_choices(writing.shop(), wanted)})
         .add("amount", say("Amount"), &Use::amount,
              {.help = say("A weight, a volume or a number; \"half\" is half of what is there."),
