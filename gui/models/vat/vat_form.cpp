@@ -1,6 +1,5 @@
 #include "gui/models/vat/vat_form.h"
 
-#include "gui/models/cautions.h"
 #include "gui/models/form/choices.h"
 #include "gui/models/form/fact_form.h"
 #include "gui/models/form/used_lines.h"
@@ -110,7 +109,6 @@ Form vat_form(const Writing& writing, std::optional<Key<Vat>> corrected) {
     }
     form.lines(used_lines<VatUse>(
         writing, say("What went in: leaf, water (count the empties), alkali"), goes_into_a_vat, corrected));
-    form.form().cautions = vat_cautions();
     return std::move(form).done([](Vat& vat, Form&, const Writing& now, Kept& kept) {
         kept.title = reports::message("{vat}");
         kept.args = {{"vat", vat_name(now.shop(), vat)}};

@@ -53,6 +53,17 @@ Listing vats_listed(const Books& books) {
         .table = std::move(found.table),
         .empty = say("No vat yet. Begin one here, or type one in from the sheet beside the pan: leaf, water, washes "
                      "and how long it took are enough.")};
+    // The state takes the powder's place where there is none, and the hours stand beside the selected vat.
+    constexpr std::size_t kState = 2;
+    constexpr std::size_t kPowderCell = 4;
+    constexpr std::size_t kHours = 7;
+    for (auto& row : list.table.rows) {
+        if (row[kPowderCell].no_value || row[kPowderCell].number == 0.0) row[kPowderCell].shown = row[kState].shown;
+        row.erase(row.begin() + kHours);
+        row.erase(row.begin() + kState);
+    }
+    list.table.columns.erase(list.table.columns.begin() + kHours);
+    list.table.columns.erase(list.table.columns.begin() + kState);
     for (const Key<Vat> vat : found.vats) list.rows.push_back({kKindOf<Vat>, vat.number});
     return list;
 }
