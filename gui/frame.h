@@ -33,7 +33,7 @@ public:
 
     // Shows the shop, or says in one sentence why it cannot and leaves the window empty.
     void open(const std::filesystem::path& path);
-    void go_to(Place place);
+    void go_to(Place place) override;
     void say(std::string_view sentence) override;
     Writing writing() override;
     bool keep(const Kept& kept) override;

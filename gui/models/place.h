@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "gui/models/form/form.h"
+#include "gui/models/places.h"
 #include "reports/document.h"
 
 namespace dyestead::gui {
@@ -51,6 +52,10 @@ public:
     virtual Detail detail(const Books& /*books*/, std::size_t /*listing*/, FactRef /*row*/) const { return {}; }
     // The form that corrects the record of a row; nothing when it is not one that is typed in.
     virtual std::optional<Form> correct(const Writing& /*writing*/, FactRef /*row*/) const { return std::nullopt; }
+    // Where a row is seen to, when that is another place: Enter on it goes there.
+    virtual std::optional<Place> leads_to(const Books& /*books*/, std::size_t /*listing*/, FactRef /*row*/) const {
+        return std::nullopt;
+    }
     virtual std::optional<reports::Chart> picture(const Books& /*books*/, std::size_t /*listing*/,
                                                   std::optional<FactRef> /*row*/) const {
         return std::nullopt;

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "gui/models/form/form.h"
+#include "gui/models/places.h"
 #include "reports/document.h"
 
 namespace dyestead::gui {
@@ -19,6 +20,7 @@ public:
     // Saves the entry and says what it means; false when it could not be saved, and then why is said.
     virtual bool keep(const Kept& kept) = 0;
     virtual void say(std::string_view sentence) = 0;
+    virtual void go_to(Place place) = 0;
     // What stands in a form that is not yet kept, by the form's code; without fields there is none.
     virtual void keep_draft(const std::string& form, std::vector<std::pair<std::string, std::string>> fields) = 0;
     virtual std::vector<std::pair<std::string, std::string>> draft_of(const std::string& form) = 0;

@@ -105,7 +105,7 @@ void WorkPage::make_tabs() {
         page->SetSizer(column);
         table->on_select = [this] { show_selected(); };
         table->Bind(wxEVT_DATAVIEW_ITEM_ACTIVATED,
-                    [this](wxDataViewEvent&) { guarded("correcting", [this] { correct_selected(); }); });
+                    [this](wxDataViewEvent&) { guarded("opening a line", [this] { open_selected(); }); });
         tables_.push_back(table);
         empties_.push_back(empty);
         tabs_->AddPage(page, shown(listings_[i].name));
@@ -220,6 +220,17 @@ void WorkPage::begin(Form&& form) {
     form_->MoveAfterInTabOrder(told_);  // Tab learns anew what can be reached in it
     lay_out();
     form_->focus_first();
+}
+
+// Enter on a line, or a double click: what waits elsewhere leads there, else the record is corrected.
+void WorkPage::open_selected() {
+    const auto row = selected();
+    if (!row || !books_) return;
+    if (const auto place = model_->leads_to(*books_, tab(), *row)) {
+        CallAfter([this, place] { guarded("going to a place", [&] { host_.go_to(*place); }); });
+        return;
+    }
+    correct_selected();
 }
 
 void WorkPage::correct_selected() {

@@ -42,6 +42,7 @@ private:
     void show_selected();
     void show_picture();
     void do_it(const Doing& doing);
+    void open_selected();
     void correct_selected();
     void delete_selected();
     void keep_form();

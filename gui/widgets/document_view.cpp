@@ -9,8 +9,8 @@
 #include "gui/widgets/table.h"
 #include "gui/widgets/text.h"
 #include "gui/widgets/wrapped_text.h"
-#include "reports/words/say.h"
 #include "reports/overloaded.h"
+#include "reports/words/say.h"
 
 namespace dyestead::gui {
 

@@ -8,7 +8,12 @@ std::string title_words(std::string_view code, const std::vector<TroubleArg>& ar
     if (code == "folder_imported") code = message("records brought in from {folder}");
     std::vector<Arg> given;
     for (const auto& [name, value] : args) given.push_back({name.c_str(), value});
-    return say_with(code, given);
+    // A log may hold a title of another version, or of another hand.
+    try {
+        return say_with(code, given);
+    } catch (const fmt::format_error&) {
+        return std::string{code};
+    }
 }
 
 }  // namespace dyestead::reports

@@ -2,9 +2,9 @@
 
 #include <algorithm>
 
+#include "reports/overloaded.h"
 #include "reports/write/column_widths.h"
 #include "reports/write/labels.h"
-#include "reports/overloaded.h"
 #include "reports/write/text_wrap.h"
 
 namespace dyestead::reports {

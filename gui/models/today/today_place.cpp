@@ -151,6 +151,13 @@ public:
         return told;
     }
 
+    std::optional<Place> leads_to(const Books& books, std::size_t listing, FactRef row) const override {
+        if (listing != kDue) return std::nullopt;
+        const auto all = due(books);
+        const auto found = std::ranges::find(all, row, &Due::about);
+        return found == all.end() ? std::nullopt : std::optional{found->place};
+    }
+
     std::optional<Form> correct(const Writing& writing, FactRef row) const override {
         if (row.kind == kKindOf<Jotting>) return jotting_form(writing, Key<Jotting>{row.key});
         if (row.kind == kKindOf<Work>) return work_form(writing, Key<Work>{row.key});

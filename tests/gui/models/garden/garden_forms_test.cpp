@@ -71,8 +71,7 @@ TEST_CASE("a new bed without its size is asked for it, and nothing is kept") {
     CHECK(desk.shop.all<Bed>().empty());
 }
 
-TEST_CASE(
-    "from sowing to the cut: time, buckets, a cut too early, a cut corrected, and the bed dug up") {
+TEST_CASE("from sowing to the cut: time, buckets, a cut too early, a cut corrected, and the bed dug up") {
     Ground desk;
     Form sowing = desk.sown();
     REQUIRE_FALSE(desk.keep(sowing).empty());

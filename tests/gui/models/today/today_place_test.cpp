@@ -42,6 +42,8 @@ TEST_CASE("what wants doing, the first first, each with its place") {
     const auto place = today_place();
     CHECK(place->waiting(desk.books()) == 1);  // the fair is further off than a week
     CHECK(place->state(desk.books()).starts_with("One thing to see to within a week."));
+    CHECK(place->leads_to(desk.books(), 0, all[0].about) == Place::bench);
+    CHECK_FALSE(place->leads_to(desk.books(), 1, all[0].about));
     CHECK(place->detail(desk.books(), 0, all[0].about).sentence.find("6 July 2026") != std::string::npos);
 }
 
