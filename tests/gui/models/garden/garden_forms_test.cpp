@@ -71,8 +71,7 @@ TEST_CASE("a new bed without its size is asked for it, and nothing is kept") {
     CHECK(desk.shop.all<Bed>().empty());
 }
 
-TEST_CASE(
-    "from sowing to the cut: time, buckets, a cut too early, a cut corrected, and the bed dug up") {
+TEST_CASE("from sowing to the cut: time, buckets, a cut too early, a cut corrected, and the bed dug up") {
     Ground desk;
     Form sowing = desk.sown();
     REQUIRE_FALSE(desk.keep(sowing).empty());
@@ -175,7 +174,7 @@ TEST_CASE("the Garden's lists, what is told of a planting, and the season line")
     REQUIRE_FALSE(desk.keep(sowing).empty());
     const Books books{desk.shop, desk.ledger};
     const auto lists = place->listings(books, "");
-    REQUIRE(lists.size() == 5);
+    REQUIRE(lists.size() == 6);
     REQUIRE(lists[0].rows.size() == 1);
     CHECK(lists[0].table.rows[0][0].shown == "Japanese indigo");
     CHECK(lists[0].table.rows[0][2].number == 5.0);
