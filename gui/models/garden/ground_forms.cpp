@@ -95,6 +95,8 @@ bool in_order(const Plant& plant, Form& form) {
 
 // Blank ones are what is usual for a plant of that name; else a bad and a good year are as the usual one.
 bool read_harvest(Plant& plant, Form& form, const Writing& /*writing*/, Kept* kept) {
+    plant.part = trimmed(form.text("part"));
+    plant.latin = trimmed(form.text("latin"));
     bool fine = true;
     const auto low = read_weight("low", form, fine);
     const auto usual = read_weight("usual", form, fine);
@@ -113,6 +115,8 @@ bool read_harvest(Plant& plant, Form& form, const Writing& /*writing*/, Kept* ke
     if (!form.fact && known) {
         if (plant.latin.empty()) plant.latin = starter.latin;
         if (plant.part.empty()) plant.part = starter.part;
+        if (plant.caution == Caution::none) plant.caution = starter.caution;
+        if (plant.years_to_first == 0) plant.years_to_first = starter.years_to_first;
         if (!plant.seed_rate) plant.seed_rate = starter.seed_rate;
         if (!plant.days_to_harvest) plant.days_to_harvest = starter.days_to_harvest;
     }
@@ -138,12 +142,10 @@ Form plant_form(const Writing& writing, std::optional<Key<Plant>> corrected) {
     form.extra(weight_field("usual", say("A &usual year"), form.fact().usual, is_new, {}));
     form.extra(weight_field("high", say("A &good year"), form.fact().high, is_new, {}));
     form.add("colour", say("&Colour"), &Plant::colour, {.choices = colour_choices(writing.shop(), say("not said"))})
-        .more("part", say("&Part that is cut"), &Plant::part, {.help = say("Leaf, root, whole herb.")})
         .more("years_to_first", say("&Years to the first crop"), &Plant::years_to_first)
         .more("days_to_harvest", say("&Days from sowing to the first cut"), &Plant::days_to_harvest)
         .more("crops", say("C&rops in its life"), &Plant::crops, {.help = say("Cuts of one summer are one crop.")})
         .more("seed_rate", say("&Seed to a square metre"), &Plant::seed_rate)
-        .more("latin", say("&Latin name"), &Plant::latin)
         .more("caution", say("C&aution"), &Plant::caution,
               {.choices = word_choices<Caution>(
                    {say("none"), say("lye"), say("dust"), say("hot"), say("can make skin sensitive"), say("spreads")})})
@@ -151,10 +153,18 @@ Form plant_form(const Writing& writing, std::optional<Key<Plant>> corrected) {
               {.help = say("Grams of the colour's standard in one gram of powder, like 0.3.")})
         .more("strength_usual", say("Strength in a usual y&ear"), &Plant::strength_usual)
         .more("strength_high", say("Strength in a g&ood year"), &Plant::strength_high);
-    if (is_new) {
-        form.form().field("years_to_first").text = "0";
-        form.form().field("latin").help = say("It tells plants apart that are mistaken for each other.");
-    }
+    // Both may stay blank, which a member that is a plain text may not.
+    form.extra({.id = "part",
+                .label = say("&Part that is cut"),
+                .more = true,
+                .text = form.fact().part,
+                .help = say("Leaf, root, whole herb.")});
+    form.extra({.id = "latin",
+                .label = say("&Latin name"),
+                .more = true,
+                .text = form.fact().latin,
+                .help = say("It tells plants apart that are mistaken for each other.")});
+    if (is_new) form.form().field("years_to_first").text = "0";
     form.also_read(read_harvest);
     return std::move(form).done([](Plant& plant, Form& filled, const Writing& in, Kept& kept) {
         if (!name_is_free(plant, filled, in.shop())) return false;

@@ -171,7 +171,7 @@ Form standing_bed_form(const Writing& writing, std::optional<Key<StandingBed>> c
     form.more("cost", say("Money in &it so far"), &StandingBed::cost)
         .more("time", say("&Time in it so far"), &StandingBed::time)
         .more("who", say("Wh&o"), &StandingBed::who, {.choices = people_choices(shop)})
-        .more("date", say("Stood already &on"), &StandingBed::date);
+        .more("date", say("Stood a&lready on"), &StandingBed::date);
     if (form.is_new()) form.form().cautions = cautions_before_sowing();
     return std::move(form).done([](StandingBed& standing, Form&, const Writing& in, Kept& kept) {
         const Planting* planting = in_change_or_shop(kept, in.shop(), standing.planting);

@@ -174,7 +174,7 @@ TEST_CASE("the Garden's lists, what is told of a planting, and the season line")
     REQUIRE_FALSE(desk.keep(sowing).empty());
     const Books books{desk.shop, desk.ledger};
     const auto lists = place->listings(books, "");
-    REQUIRE(lists.size() == 5);
+    REQUIRE(lists.size() == 6);
     REQUIRE(lists[0].rows.size() == 1);
     CHECK(lists[0].table.rows[0][0].shown == "Japanese indigo");
     CHECK(lists[0].table.rows[0][2].number == 5.0);
