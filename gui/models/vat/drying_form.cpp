@@ -4,6 +4,7 @@
 #include "gui/models/form/choices.h"
 #include "gui/models/form/fact_form.h"
 #include "gui/models/form/new_things.h"
+#include "gui/models/removal.h"
 #include "gui/models/vat/standing.h"
 #include "gui/models/vat/vat_form.h"
 #include "reports/words/names.h"
@@ -100,14 +101,23 @@ Form drying_form(const Writing& writing, std::optional<Key<Drying>> corrected) {
     LineForm<DryingVat> on_plate{.id = "vats", .name = say("The vats on this plate")};
     on_plate.add("vat", say("vat"), &DryingVat::vat, {.choices = vat_choices(shop)});
     form.lines(std::move(on_plate));
-    if (fresh)
-        for (const Vat* vat : standing_vats(shop, writing.day))
+    // Those of the colour that stands longest: another colour dries on a plate of its own.
+    const auto standing = standing_vats(shop, writing.day);
+    for (const Vat* vat : fresh ? standing : std::vector<const Vat*>{})
+        if (vat->colour == standing.front()->colour)
             form.form().lines_of("vats").rows.push_back({KeyCodes{}.code_of(vat->key)});
     return std::move(form).done([](Drying& drying, Form& filled, const Writing& now, Kept& kept) {
         const auto vats = vats_on(kept.change, drying.key);
         const Vat* first = vats.empty() ? nullptr : now.shop().find(vats.front());
         if (first == nullptr) {
             filled.field("amount").trouble = say("Which vat it came from is missing; choose it below.");
+            return false;
+        }
+        for (const Key<Vat> key : vats) {
+            const Vat* vat = now.shop().find(key);
+            if (vat == nullptr || vat->colour == first->colour) continue;
+            filled.field("amount").trouble =
+                say("Vats of two colours stand on this plate; take out those of the other colour and dry them apart.");
             return false;
         }
         const bool gave = drying.amount && drying.amount->quantity.in_base() > 0;
@@ -125,7 +135,18 @@ Form drying_form(const Writing& writing, std::optional<Key<Drying>> corrected) {
             drying.lot = add_lot(name, material, drying.date, now, kept);
         }
         if (!gave) {
-            if (drying.lot) kept.change.remove(*drying.lot);
+            if (drying.lot) {
+                const Removal removal = removal_of(now.shop(), {kKindOf<Lot>, drying.lot->number});
+                const bool used = std::ranges::any_of(removal.users, [&](FactRef user) {
+                    return user != FactRef{kKindOf<Drying>, drying.key.number};
+                });
+                if (used) {
+                    filled.field("amount").trouble = say(
+                        "Some of this powder is used or tested already, so it did give something; correct that first.");
+                    return false;
+                }
+                kept.change.remove(*drying.lot);
+            }
             drying.lot.reset();
             drying.amount.reset();
         }

@@ -1,5 +1,7 @@
 #include "gui/models/vat/vat_form.h"
 
+#include <algorithm>
+
 #include "gui/models/form/choices.h"
 #include "gui/models/form/fact_form.h"
 #include "gui/models/form/used_lines.h"
@@ -51,14 +53,15 @@ const Vat* last_vat(const Shop& shop, Day day) {
 // The first step of the method that no step of the vat names; none when all are done, or without a method.
 const MethodStep* next_step(const Shop& shop, const Vat& vat) {
     if (!vat.method) return nullptr;
+    const MethodStep* next = nullptr;
     for (const MethodStep& step : shop.all<MethodStep>()) {
-        if (step.head != *vat.method) continue;
+        if (step.head != *vat.method || (next != nullptr && next->position < step.position)) continue;
         bool done = false;
         for (const VatStep& each : shop.all<VatStep>())
             done = done || (each.head == vat.key && each.method_step == step.position);
-        if (!done) return &step;
+        if (!done) next = &step;
     }
-    return nullptr;
+    return next;
 }
 
 std::string between(const std::string& low, const std::string& high) {
@@ -168,7 +171,11 @@ Form vat_steps_form(const Writing& writing, Key<Vat> key) {
             if (found == nullptr) return std::string{};
             // What lies outside the method's band is said once, never refused.
             const auto outside = readings_outside(after.shop(), *found);
-            if (!outside.empty()) return reports::outside_sentence(after.shop(), outside.back());
+            int last = 0;
+            for (const VatStep& step : after.shop().all<VatStep>())
+                if (step.head == key) last = std::max(last, step.position);
+            for (const OutsideBand& each : outside)
+                if (each.step == last) return reports::outside_sentence(after.shop(), each);
             const MethodStep* then = next_step(after.shop(), *found);
             if (then == nullptr) return say("Noted. No step of the method is left: dry and weigh when it is ready.");
             return say("Noted. Next: {step}. {target}", arg("step", then->what), arg("target", target_of(*then)));

@@ -181,7 +181,7 @@ Doing opens(std::string label, Form (*form)(const Writing&)) {
             .begin = [form](const Writing& writing, Selected) -> std::optional<Form> { return form(writing); }};
 }
 
-// One row for each vat of the last year: how long it stood.
+// One row for each of the last vats: how long it stood.
 std::optional<reports::Chart> vats_picture(const Books& books) {
     constexpr std::size_t kMostRows = 8;
     reports::Timeline line{.today = books.as_of()};
@@ -206,8 +206,8 @@ std::optional<reports::Chart> vats_picture(const Books& books) {
                    {reports::Shade::light, say("from begun to dry")},
                    {reports::Sign::notch, say("dried")}};
     const std::string sentence =
-        say_count("The last vat: ", "The last {count} vats: ", line.rows.size()) +
-        (standing == 0 ? say("none is standing.") : say_count("one is standing.", "{count} are standing.", standing));
+        standing == 0 ? say("None of these vats is standing.")
+                      : say_count("One of these vats is standing.", "{count} of these vats are standing.", standing);
     return reports::Chart{.title = say("The last vats"), .sentence = sentence, .data = std::move(line)};
 }
 

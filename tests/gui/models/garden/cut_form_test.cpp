@@ -12,7 +12,7 @@ TEST_CASE("a cut makes its own lot, of the plant's own harvest") {
     auto& measure = desk.shop.all<OwnMeasure>().emplace_back();
     measure.key.number = 9'000;
     measure.name = "bucket";
-    measure.amount = test::grams(1'100);
+    measure.amount = {Quantity::grams(1'100), Unit::g, Mark::about};
     Form form = cut_form(desk.writing(), std::nullopt);
     CHECK(test::is_in_bounds(form));
     CHECK(form.text("planting") == desk.code(desk.planting));
