@@ -71,9 +71,9 @@ std::string what_it_means(Key<Drying> key, const Writing& after) {
     double best = 0;
     for (const Drying& other : shop.all<Drying>())
         if (other.key != key && other.date <= drying->date) best = std::max(best, yield_of(shop, other).value_or(0));
-    const std::string told = say_count("{amount} of powder from one vat: {yield} g from a kilo.",
-                                       "{amount} of powder from {count} vats: {yield} g from a kilo.", vats,
-                                       arg("amount", weighed), arg("yield", reports::shown_number(*yield)));
+    std::string told = say_count("{amount} of powder from one vat: {yield} g from a kilo.",
+                                 "{amount} of powder from {count} vats: {yield} g from a kilo.", vats,
+                                 arg("amount", weighed), arg("yield", reports::shown_number(*yield)));
     if (best == 0) return told;
     if (*yield > best) return say("{told} That is your best so far.", arg("told", told));
     return say("{told} Your best was {best}.", arg("told", told), arg("best", reports::shown_number(best)));
