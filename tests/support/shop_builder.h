@@ -42,7 +42,7 @@ public:
     requires Head<Fact> Fact& add() {
         Fact fact{};
         fact.key.number = ++last_key_;
-        fact.code = std::string{Fact::kTable} + "-" + std::to_string(last_key_);
+        fact.code.append(Fact::kTable).append("-").append(std::to_string(last_key_));
         return shop_.all<Fact>().emplace_back(std::move(fact));
     }
 
