@@ -83,7 +83,7 @@ void Frame::build() {
         switch (place) {
             case Place::cupboard: made = new WorkPage(pages_, *this, cupboard_place()); break;
             case Place::vat: made = new WorkPage(pages_, *this, vat_place()); break;
-            case Place::verdict: made = verdict_ = new VerdictPage(pages_); break;
+            case Place::verdict: made = verdict_ = new VerdictPage(pages_, *this); break;
             case Place::today: made = new WorkPage(pages_, *this, today_place()); break;
             case Place::bench: made = new WorkPage(pages_, *this, bench_place()); break;
             case Place::garden: made = new WorkPage(pages_, *this, garden_place()); break;

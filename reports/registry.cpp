@@ -9,6 +9,7 @@
 #include "reports/hours_report.h"
 #include "reports/losses_report.h"
 #include "reports/money_report.h"
+#include "reports/plants_report.h"
 #include "reports/prices_report.h"
 #include "reports/reorder_report.h"
 #include "reports/statement_parts.h"
@@ -59,7 +60,9 @@ std::variant<Key<dyestead::Colour>, Trouble> colour_asked(const Question& questi
 Reply make_verdict(const Question& question) {
     const auto colour = colour_asked(question);
     if (const auto* trouble = std::get_if<Trouble>(&colour)) return *trouble;
-    const Verdict answer = verdict(question.shop, question.ledger, std::get<Key<dyestead::Colour>>(colour));
+    const auto key = std::get<Key<dyestead::Colour>>(colour);
+    const Verdict answer = question.ahead ? look_ahead(question.shop, question.ledger.as_of, key, *question.ahead)
+                                          : verdict(question.shop, question.ledger, key);
     return verdict_report(question.shop, question.ledger, answer);
 }
 
@@ -146,8 +149,13 @@ Reply make_trace(const Question& question) {
     });
 }
 
-constexpr std::array<Report, 12> kReports{
+Reply make_plants(const Question& question) {
+    return plants_report(question.shop, question.ledger, plants_compared(question.shop, question.ledger));
+}
+
+constexpr std::array<Report, 13> kReports{
     {{"verdict", message("is growing a colour worth the hours, next to buying it in"), make_verdict},
+     {"plants", message("which colour is worth most, by the hour, by the bed and by the gram"), make_plants},
      {"prices", message("what a bar costs to make again, and what it should sell for"), make_prices},
      {"reorder", message("what runs out first, what to order and by when"), make_reorder},
      {"can-make", message("is everything there for the next planned batch (or --bar and --loaves)"), make_can_make},

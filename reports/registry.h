@@ -7,6 +7,7 @@
 #include <string_view>
 #include <variant>
 
+#include "domain/decisions/stand.h"
 #include "domain/ledger/ledger.h"
 #include "domain/text/trouble.h"
 #include "reports/document.h"
@@ -23,6 +24,7 @@ struct Question {
     std::optional<std::string> fair{};  // its code; the next one, or the last one stood, without it
     std::optional<Day> from{};          // first day of the period; else the start of the financial year
     std::optional<std::string> of{};    // what to trace: a code, or a term of the books
+    std::optional<Stand> ahead{};       // the verdict looks ahead from there; without it, back
 };
 
 using Reply = std::variant<Document, Trouble>;

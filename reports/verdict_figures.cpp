@@ -2,7 +2,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <string_view>
 
 namespace dyestead::reports {
@@ -64,6 +66,13 @@ void add(Figures& out, const Breakevens& full, const Breakevens& cash) {
     out.add("breakeven", "bought_price_per_gram_cash", cash.bought_price_per_gram.value);
 }
 
+void add(Figures& out, std::string_view key, const std::optional<Band>& band) {
+    const auto value = [&](double Band::*of) { return band ? std::optional{*band.*of} : std::nullopt; };
+    out.add("doubt", fmt::format("{}_p10", key), value(&Band::bad));
+    out.add("doubt", fmt::format("{}_p50", key), value(&Band::usual));
+    out.add("doubt", fmt::format("{}_p90", key), value(&Band::good));
+}
+
 }  // namespace
 
 std::vector<Figure> verdict_figures(const VerdictFigures& figures, std::optional<double> hourly_target) {
@@ -82,6 +91,21 @@ std::vector<Figure> verdict_figures(const VerdictFigures& figures, std::optional
     out.add("extra_dye_hour", "soap_hour", figures.extra_dye_hour.soap_hour);
     add(out, figures.breakeven, figures.breakeven_cash);
     return out.take();
+}
+
+std::vector<Figure> all_figures(const Verdict& verdict) {
+    std::vector<Figure> all = verdict_figures(verdict.figures, verdict.hourly_target);
+    const Doubt& doubt = verdict.doubt;
+    Figures out;
+    out.add("chance", "home_beats_bought", doubt.home_beats_bought);
+    out.add("chance", "home_beats_plain", doubt.home_beats_plain);
+    out.add("chance", "home_beats_bought_cash", doubt.home_beats_bought_cash);
+    out.add("chance", "home_beats_plain_cash", doubt.home_beats_plain_cash);
+    add(out, "home_cash_margin_per_bar", doubt.cash_margin);
+    add(out, "home_full_margin_per_bar", doubt.full_margin);
+    add(out, "extra_dye_hour_earned", doubt.earned_per_hour);
+    std::ranges::move(out.take(), std::back_inserter(all));
+    return all;
 }
 
 }  // namespace dyestead::reports

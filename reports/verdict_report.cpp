@@ -3,10 +3,14 @@
 #include <iterator>
 
 #include "domain/text/amounts.h"
+#include "reports/add_blocks.h"
+#include "reports/memory_report.h"
 #include "reports/verdict_figures.h"
 #include "reports/verdict_tables.h"
 #include "reports/words/caution_words.h"
+#include "reports/words/doubt_words.h"
 #include "reports/words/finding_words.h"
+#include "reports/words/improve_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/verdict_finding_words.h"
@@ -16,24 +20,13 @@
 namespace dyestead::reports {
 namespace {
 
-void add_paragraph(Document& to, std::string text, Tone tone = Tone::plain) {
-    if (!text.empty()) to.blocks.push_back(Paragraph{std::move(text), tone});
-}
-
-void add_paragraphs(Document& to, std::vector<std::string> texts, Tone tone = Tone::plain) {
-    for (std::string& text : texts) add_paragraph(to, std::move(text), tone);
-}
-
-void add_table(Document& to, Table table) {
-    if (!table.rows.empty()) to.blocks.push_back(std::move(table));
-}
-
 void add_answer(Document& to, const Shop& shop, const Verdict& verdict) {
     to.blocks.push_back(Headline{verdict_headline(shop, verdict)});
     add_paragraphs(to, too_soon_lines(shop, verdict));
     add_paragraph(to, each_bar_line(shop, verdict));
     add_paragraph(to, your_hours_line(shop, verdict));
     add_paragraph(to, what_would_turn_it_line(shop, verdict));
+    add_paragraphs(to, doubt_lines(shop, verdict));
     add_paragraph(to, stands_on_line(shop, verdict), Tone::small);
     add_paragraph(to, verdict_is_a_sum(), Tone::small);
     add_paragraphs(to, verdict_cautions(shop, verdict), Tone::caution);
@@ -52,6 +45,17 @@ void add_one_bar(Document& to, const Shop& shop, const Verdict& verdict) {
     }
     if (auto chart = cost_chart(shop, verdict.figures)) to.blocks.push_back(std::move(*chart));
     if (verdict.figures.model) add_table(to, what_would_turn_it(shop, verdict));
+    add_table(to, what_matters(shop, verdict));
+}
+
+// Only looking back: they are changes to what was.
+void add_what_would_help(Document& to, const Shop& shop, const Ledger& ledger, const Verdict& verdict) {
+    auto lines = improvement_lines(shop, ledger, verdict);
+    if (!lines.empty())
+        to.blocks.push_back(
+            Section{tr("What would help most, one change at a time, over all the bars this powder colours")});
+    add_paragraphs(to, std::move(lines));
+    add_table(to, hours_table(shop, verdict));
 }
 
 void add_records(Document& to, const Shop& shop, const Verdict& verdict) {
@@ -69,15 +73,16 @@ void add_records(Document& to, const Shop& shop, const Verdict& verdict) {
 }  // namespace
 
 Document verdict_report(const Shop& shop, const Ledger& ledger, const Verdict& verdict) {
+    if (verdict.from_memory) return memory_report(shop, ledger, verdict);
     Document out{.report = "verdict",
                  .as_of = print(ledger.as_of),
                  .currency = currency_of(shop),
-                 .title = say("Is growing the {colour} worth the hours?",
-                              arg("colour", colour_in_a_sentence(shop, verdict.colour)))};
+                 .title = verdict_title(shop, verdict)};
     add_answer(out, shop, verdict);
     add_one_bar(out, shop, verdict);
+    add_what_would_help(out, shop, ledger, verdict);
     add_records(out, shop, verdict);
-    out.figures = verdict_figures(verdict.figures, verdict.hourly_target);
+    out.figures = all_figures(verdict);
     out.findings = verdict_finding_lines(shop, verdict.findings);
     std::ranges::move(finding_lines(shop, ledger.findings), std::back_inserter(out.findings));
     return out;

@@ -7,7 +7,8 @@
 
 namespace dyestead::reports {
 
-// Requires: verdict == dyestead::verdict(shop, ledger, ...), so that figures and findings belong together.
+// Requires: verdict == dyestead::verdict(shop, ledger, ...) or look_ahead(shop, ledger.as_of, ...), so that figures and
+// findings belong together.
 Document verdict_report(const Shop& shop, const Ledger& ledger, const Verdict& verdict);
 
 }  // namespace dyestead::reports

@@ -3,6 +3,8 @@
 #include "domain/text/amounts.h"
 #include "reports/cells.h"
 #include "reports/words/breakeven_words.h"
+#include "reports/words/doubt_words.h"
+#include "reports/words/improve_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/verdict_within.h"
@@ -43,6 +45,8 @@ Table what_would_turn_it(const Shop& shop, const Verdict& verdict) {
     }
     for (const Lever lever : {Lever::premium, Lever::hourly_target, Lever::yield, Lever::harvest_per_vat,
                               Lever::minutes_per_vat, Lever::bought_price}) {
+        // Memory was not asked for kilos.
+        if (verdict.from_memory && (lever == Lever::yield || lever == Lever::harvest_per_vat)) continue;
         Cell now{.shown = not_known(), .no_value = true};
         if (figures.model && (lever != Lever::hourly_target || verdict.hourly_target))
             now = {.shown = lever_today(lever, within), .number = lever_value(lever, within.today)};
@@ -50,6 +54,40 @@ Table what_would_turn_it(const Shop& shop, const Verdict& verdict) {
                               text(breakeven_words(lever, breakeven_of(lever, figures.breakeven), within)),
                               text(breakeven_words(lever, breakeven_of(lever, figures.breakeven_cash), within))});
     }
+    return table;
+}
+
+Table what_matters(const Shop& shop, const Verdict& verdict) {
+    const std::string currency = currency_of(shop);
+    Table table{.title = say("What matters most: {currency} a season, grown less bought", arg("currency", currency)),
+                .columns = {{tr("if this alone were so")},
+                            {tr("as in a bad year"), Align::right},
+                            {tr("as in a usual one"), Align::right},
+                            {tr("as in a good one"), Align::right},
+                            {tr("knowing it first is worth"), Align::right}},
+                .note = say("An hour counts here at what it has to bring, {hurdle}. A bad year is worse than nine in "
+                            "ten, a good one better than nine in ten.",
+                            arg("hurdle", shown_money(verdict.figures.extra_dye_hour.hurdle.value_or(0), currency)))};
+    for (const Matter& matter : verdict.doubt.matters) {
+        table.rows.push_back({text(doubt_of_words(matter.of)), money_cell(matter.season.bad, currency),
+                              money_cell(matter.season.usual, currency), money_cell(matter.season.good, currency),
+                              money_cell(matter.perfect_forecast, currency)});
+    }
+    return table;
+}
+
+Table hours_table(const Shop& shop, const Verdict& verdict) {
+    Table table{.title = tr("Where the hours went"),
+                .columns = {{tr("at")},
+                            {tr("hours"), Align::right},
+                            {tr("of all, %"), Align::right},
+                            {tr("times a vat"), Align::right}},
+                .note = tr("Steps as they were noted; what was told for a whole vat is shared as its method says.")};
+    for (const StepHours& step : dye_hours(shop, verdict)) {
+        table.rows.push_back({text(hours_at_words(step)), number_cell(step.minutes / 60), number_cell(100 * step.share),
+                              step.at == HoursAt::step ? number_cell(step.times) : none_cell()});
+    }
+    for (const std::size_t column : {1U, 2U, 3U}) line_up(table, column);
     return table;
 }
 

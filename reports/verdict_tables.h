@@ -13,6 +13,10 @@ Table side_by_side(const Shop& shop, const VerdictFigures& figures, const std::s
 // What one bar costs part by part, against its price; nothing when a bar's cost is not known.
 std::optional<Chart> cost_chart(const Shop& shop, const VerdictFigures& figures);
 Table what_would_turn_it(const Shop& shop, const Verdict& verdict);
+// How far each uncertain thing moves a season; only where it is drawn.
+Table what_matters(const Shop& shop, const Verdict& verdict);
+// Where the hours for the colour went, the longest first.
+Table hours_table(const Shop& shop, const Verdict& verdict);
 Table vats_table(const Shop& shop, const Verdict& verdict);
 Table seasons_table(const Shop& shop, const Verdict& verdict);
 Table sold_table(const Shop& shop, const Verdict& verdict);

@@ -21,6 +21,7 @@ enum class NoBreakeven : std::uint8_t {
     no_vat_big_enough,
     size_does_not_matter,
     no_cash_form,
+    nothing_left_to_do,  // looking ahead with the pigment dry
 };
 
 struct Breakeven {

@@ -122,25 +122,13 @@ void without_target(Breakevens& all) {
         *each = {std::nullopt, NoBreakeven::no_target};
 }
 
-void differences(const Gathered& gathered, VerdictFigures& figures) {
-    const Model& model = *figures.model;
-    figures.premium = model.premium();
-    figures.home_less_bought = home_less_bought(model);
-    if (gathered.prices.plain.price) {
-        figures.home_less_plain = home_less_plain(model);
-        figures.bought_less_plain = bought_less_plain(model);
-    }
-    figures.extra_dye_hour.earned = figures.home_less_bought->earned_per_hour();
-    figures.breakeven = breakevens(model);
-    figures.breakeven_cash = cash_breakevens(model);
-    if (!gathered.target) without_target(figures.breakeven);
-    const auto hurdle = gathered.hurdle();
-    if (!hurdle) return;
-    const double at_hurdle = figures.home_less_bought->full(*hurdle);
-    figures.full_difference_at_hurdle = at_hurdle;
-    if (model.kept_share() > 0) figures.premium_at_hurdle = model.premium() - at_hurdle / model.kept_share();
-    if (gathered.target)
-        figures.hurdle_turns_it = (figures.home_less_bought->full(*gathered.target) >= 0) != (at_hurdle >= 0);
+// With the pigment dry there is no hour at bed or vat to earn anything, and no harvest to get more from.
+void nothing_left_to_do(VerdictFigures& figures) {
+    figures.extra_dye_hour.earned.reset();
+    for (Breakevens* all : {&figures.breakeven, &figures.breakeven_cash})
+        for (Breakeven* each :
+             {&all->hourly_target, &all->yield_g_per_kg, &all->harvest_kg_per_vat, &all->hands_on_minutes_per_vat})
+            *each = {std::nullopt, NoBreakeven::nothing_left_to_do};
 }
 
 }  // namespace
@@ -180,6 +168,28 @@ std::optional<Model> model_of(const Gathered& gathered, const PigmentPool& pool,
     return model;
 }
 
+void compare(VerdictFigures& figures, const CompareTerms& terms) {
+    const Model& model = *figures.model;
+    figures.premium = model.premium();
+    figures.home_less_bought = home_less_bought(model);
+    if (terms.plain_price_known) {
+        figures.home_less_plain = home_less_plain(model);
+        figures.bought_less_plain = bought_less_plain(model);
+    }
+    figures.extra_dye_hour.earned = figures.home_less_bought->earned_per_hour();
+    figures.extra_dye_hour.hurdle = terms.hurdle;
+    figures.breakeven = breakevens(model);
+    figures.breakeven_cash = cash_breakevens(model);
+    if (!terms.target) without_target(figures.breakeven);
+    if (terms.stand == Stand::pigment_dry) nothing_left_to_do(figures);
+    if (!terms.hurdle) return;
+    const double at_hurdle = figures.home_less_bought->full(*terms.hurdle);
+    figures.full_difference_at_hurdle = at_hurdle;
+    if (model.kept_share() > 0) figures.premium_at_hurdle = model.premium() - at_hurdle / model.kept_share();
+    if (terms.target)
+        figures.hurdle_turns_it = (figures.home_less_bought->full(*terms.target) >= 0) != (at_hurdle >= 0);
+}
+
 VerdictFigures figures_at(const Gathered& gathered, double strength, bool tested) {
     VerdictFigures figures;
     figures.strength = strength;
@@ -188,7 +198,12 @@ VerdictFigures figures_at(const Gathered& gathered, double strength, bool tested
     figures.extra_dye_hour.hurdle = gathered.hurdle();
     figures.extra_dye_hour.soap_hour = gathered.soap_hour;
     figures.model = model_of(gathered, gathered.pool, strength);
-    if (figures.model) differences(gathered, figures);
+    if (figures.model) {
+        compare(figures, {.target = gathered.target,
+                          .hurdle = gathered.hurdle(),
+                          .plain_price_known = gathered.prices.plain.price.has_value(),
+                          .stand = gathered.stand});
+    }
     figures.season = season(gathered, strength, figures.home_less_bought);
     return figures;
 }

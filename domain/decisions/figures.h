@@ -21,6 +21,7 @@ struct Gathered {
     std::optional<double> target;        // W
     std::optional<double> soap_hour;
     double sales_tax = 0;
+    std::optional<Stand> stand;  // looking ahead
 
     std::optional<double> hurdle() const;
 };
@@ -28,6 +29,15 @@ struct Gathered {
 // The model over a pool (the window's, or one season's). Empty while it lacks a price, a dose, a
 // colourant to compare with, powder, or the weight of the harvest.
 std::optional<Model> model_of(const Gathered& gathered, const PigmentPool& pool, double strength);
+
+struct CompareTerms {
+    std::optional<double> target;  // W
+    std::optional<double> hurdle;
+    bool plain_price_known = false;
+    std::optional<Stand> stand;  // looking ahead
+};
+// Differences, break-evens and what an extra hour earned, from figures.model. Requires: there is one.
+void compare(VerdictFigures& figures, const CompareTerms& terms);
 
 // `tested`: the strength is on record, not supposed.
 VerdictFigures figures_at(const Gathered& gathered, double strength, bool tested);

@@ -189,7 +189,9 @@ public:
             pool_.closed += movement.cost;
             pool_.garden += movement.cost;
             const bool part_of_it = records_.from<BedLost>(movement) != nullptr;
-            if (from_bed && to_lost && !part_of_it) pool_.plantings_lost.push_back(planting);
+            if (!from_bed || !to_lost || part_of_it) return;
+            pool_.plantings_lost.push_back(planting);
+            pool_.never_cut += movement.cost;
         } else if (to_lost && records_.kind(movement.from) == AccountKind::lot &&
                    leaf_.contains(records_.lot(movement.from).key)) {
             pool_.leaf_lost += movement.cost;
@@ -200,8 +202,9 @@ public:
             const Ratio share = share_of_dye_bill(records_, *bill, colour_, days_);
             if (share.is_zero()) return;
             const Cost part = share_of(movement.cost, share.top, share.bottom);
-            pool_.bills += part;
-            (bill->dye_only == DyeOnly::garden ? pool_.garden : pool_.vat) += part;
+            const bool garden = bill->dye_only == DyeOnly::garden;
+            (garden ? pool_.bills.garden : pool_.bills.vat) += part;
+            (garden ? pool_.garden : pool_.vat) += part;
         }
     }
 
@@ -255,7 +258,8 @@ PigmentPool pigment_pool(const Records& records, Key<Colour> colour, const std::
         pool.garden += vat.carried;
         if (!vat.failed()) continue;
         ++pool.failed;
-        pool.failed_vats += vat.all();
+        pool.failed_vats.vat += vat.own;
+        pool.failed_vats.garden += vat.carried;
     }
     const VatSplit split = split_by_method(records, vats);
     pool.without_method = split.without_method;
@@ -263,6 +267,19 @@ PigmentPool pigment_pool(const Records& records, Key<Colour> colour, const std::
     pool.vat_minutes_fixed = split.minutes_share() * number(pool.vat.hands_on);
     Beside beside{records, colour, days, pool};
     for (const Movement& movement : records.ledger.movements) beside.add(movement);
+    return pool;
+}
+
+PigmentPool still_to_spend(PigmentPool pool, Stand stand) {
+    if (stand == Stand::before_sowing) return pool;
+    for (Cost* spent :
+         {&pool.garden, &pool.failed_vats.garden, &pool.bills.garden, &pool.closed, &pool.never_cut, &pool.leaf_lost})
+        *spent = {};
+    pool.plantings_lost.clear();
+    if (stand == Stand::leaf_standing) return pool;
+    for (Cost* spent : {&pool.vat, &pool.failed_vats.vat, &pool.bills.vat}) *spent = {};
+    pool.vat_cash_fixed = 0;
+    pool.vat_minutes_fixed = 0;
     return pool;
 }
 

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "domain/decisions/records.h"
+#include "domain/decisions/stand.h"
 #include "domain/decisions/window.h"
 
 namespace dyestead {
@@ -50,6 +51,12 @@ std::map<Key<Vat>, const Drying*> first_dryings(const Records& records, Key<Colo
 // All vats of a colour dried up to the ledger's day, by day dried.
 std::vector<FinishedVat> finished_vats(const Records& records, Key<Colour> colour);
 
+struct AtVatAndBed {
+    Cost vat;
+    Cost garden;
+    Cost all() const { return vat + garden; }
+};
+
 struct PigmentPool {
     int vats = 0;
     int failed = 0;
@@ -63,10 +70,11 @@ struct PigmentPool {
     double vat_cash_fixed = 0;
     double vat_minutes_fixed = 0;
     // of these
-    Cost failed_vats;
-    Cost closed;  // what plantings closed in these days had left and took afterwards, and parts of beds lost
+    AtVatAndBed failed_vats;
+    Cost closed;     // what plantings closed in these days had left and took afterwards, and parts of beds lost
+    Cost never_cut;  // of these, what plantings in plantings_lost took
     Cost leaf_lost;
-    Cost bills;
+    AtVatAndBed bills;
     std::vector<const Planting*> plantings_lost;  // closed, never harvested
 
     Cost all() const { return vat + garden; }
@@ -76,6 +84,9 @@ struct PigmentPool {
 // `vats` are those that count; `days` is when plantings closed, leaf spoiled and bills came.
 // A bill for the dye work in general is shared over the colours by vats finished in those days.
 PigmentPool pigment_pool(const Records& records, Key<Colour> colour, const std::vector<FinishedVat>& vats, Window days);
+
+// The pool without what is spent either way for one who stands there.
+PigmentPool still_to_spend(PigmentPool pool, Stand stand);
 
 // The share of a bill for dye work that is this colour's.
 Ratio share_of_dye_bill(const Records& records, const PaidOut& bill, Key<Colour> colour, Window days);

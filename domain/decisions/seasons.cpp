@@ -31,7 +31,8 @@ SeasonRow season(const Records& records, const Gathered& gathered, int year, con
     row.dye_hours = number(pool.all().hands_on) / 60;
     row.cash = number(pool.all().cash());
     if (pool.grams() > 0 && gathered.target) row.full_cost_per_gram = number(pool.all().full()) / pool.grams();
-    const auto model = model_of(gathered, pool, row.strength.value_or(strength));
+    const PigmentPool to_spend = gathered.stand ? still_to_spend(pool, *gathered.stand) : pool;
+    const auto model = model_of(gathered, to_spend, row.strength.value_or(strength));
     const auto hurdle = gathered.hurdle();
     if (model && hurdle) {
         row.full_difference_at_hurdle = home_less_bought(*model).full(*hurdle);

@@ -93,8 +93,8 @@ StandsOn stands_on(const Records& records, const Gathered& gathered, const std::
     count_vats(records, gathered, every_vat, on);
     on.vats_finished = pool.vats;
     on.vats_failed = pool.failed;
-    on.failed_hours = number(pool.failed_vats.hands_on) / 60;
-    on.failed_cash = number(pool.failed_vats.cash());
+    on.failed_hours = number(pool.failed_vats.all().hands_on) / 60;
+    on.failed_cash = number(pool.failed_vats.all().cash());
     on.kg = pool.kg;
     on.grams_dried = pool.grams_dried;
     on.grams_lost = pool.grams_lost;
@@ -105,7 +105,7 @@ StandsOn stands_on(const Records& records, const Gathered& gathered, const std::
     on.plantings_closed_hours = number(pool.closed.hands_on) / 60;
     on.leaf_lost_cash = number(pool.leaf_lost.cash());
     on.leaf_lost_hours = number(pool.leaf_lost.hands_on) / 60;
-    on.bills_cash = number(pool.bills.cash());
+    on.bills_cash = number(pool.bills.all().cash());
     on.dye_cash = number(pool.all().cash());
     if (gathered.target) on.dye_labour = number(pool.all().labour);
     name_left_out(records, colour, on);
@@ -121,7 +121,7 @@ StandsOn stands_on(const Records& records, const Gathered& gathered, const std::
     return on;
 }
 
-std::vector<VatRow> vat_rows(const std::vector<FinishedVat>& vats) {
+std::vector<VatRow> vat_rows(const Records& records, const Colour& colour, const std::vector<FinishedVat>& vats) {
     std::vector<VatRow> rows;
     for (const FinishedVat& vat : vats) {
         VatRow row;
@@ -132,6 +132,7 @@ std::vector<VatRow> vat_rows(const std::vector<FinishedVat>& vats) {
         row.kg = vat.kg;
         row.grams = vat.grams;
         row.shared_plate = vat.shared_plate;
+        row.strength = strength_of(records, colour, {vat}).tested;
         if (vat.kg > 0) row.g_per_kg = vat.grams / vat.kg;
         if (vat.plate_grams > 0) {
             row.full_cost_per_gram_booked = number(vat.booked.full()) / vat.plate_grams;

@@ -9,7 +9,7 @@ namespace dyestead {
 StandsOn stands_on(const Records& records, const Gathered& gathered, const std::vector<FinishedVat>& every_vat,
                    const std::vector<FinishedVat>& vats, Window window);
 
-std::vector<VatRow> vat_rows(const std::vector<FinishedVat>& vats);
+std::vector<VatRow> vat_rows(const Records& records, const Colour& colour, const std::vector<FinishedVat>& vats);
 
 // Bars of a recipe sold in those days, by colouring and price.
 std::vector<PriceSold> sold_at(const Records& records, const Recipe& recipe, Key<Colour> colour, Window days);

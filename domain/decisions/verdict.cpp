@@ -1,16 +1,32 @@
 #include "domain/decisions/verdict.h"
 
+#include <set>
+
+#include "domain/decisions/memory.h"
 #include "domain/decisions/seasons.h"
 #include "domain/decisions/soap_hour.h"
 #include "domain/decisions/stands_on.h"
+#include "domain/decisions/todays_prices.h"
 #include "domain/decisions/verdict_findings.h"
 #include "domain/ledger/in_force.h"
+#include "domain/ledger/replay.h"
 
 namespace dyestead {
 namespace {
 
 // Where the strength is not tested, the second set of figures supposes the powder to be this weak.
 constexpr double kIfWeaker = 1.0 / 3;
+
+// Plantings of the colour that gave a harvest in those days.
+int plantings_cut(const Records& records, Key<Colour> colour, Window window) {
+    std::set<Key<Planting>> cut;
+    for (const Harvest& harvest : records.shop.all<Harvest>()) {
+        const Planting* planting = records.shop.find(harvest.planting);
+        if (planting != nullptr && window.contains(harvest.date) && is_of_colour(records.shop, *planting, colour))
+            cut.insert(planting->key);
+    }
+    return static_cast<int>(cut.size());
+}
 
 // W: what the dye hours were to bring, all people together. Where no hour was worked, what the hour
 // of the person who works by default is to bring.
@@ -47,7 +63,7 @@ MissingRecord missing_first(const Gathered& gathered, const VerdictFigures& figu
 }
 
 Ruling ruling(const Gathered& gathered, const VerdictFigures& figures, const StandsOn& on,
-              const std::vector<SeasonRow>& rows) {
+              const std::vector<SeasonRow>& rows, const Doubt& doubt) {
     RulingInput input;
     input.missing = missing_first(gathered, figures, on);
     input.hurdle = gathered.hurdle();
@@ -59,7 +75,31 @@ Ruling ruling(const Gathered& gathered, const VerdictFigures& figures, const Sta
     input.usual.without_premium = input.usual.with_premium - figures.model->kept_share() * figures.model->premium();
     input.bad = worst(rows);
     input.good = best(rows);
+    if (doubt.kind == DoubtKind::chance && doubt.at_hurdle && doubt.at_hurdle_no_premium) {
+        input.bad = {doubt.at_hurdle->bad, doubt.at_hurdle_no_premium->bad};
+        input.good = {doubt.at_hurdle->good, doubt.at_hurdle_no_premium->good};
+    }
     return rule(input);
+}
+
+// What a season to come is drawn from. Requires: a model.
+DoubtInput doubt_input(const Records& records, const Gathered& gathered, const Verdict& verdict) {
+    DoubtInput input;
+    input.model = *verdict.figures.model;
+    input.plain_price_known = gathered.prices.plain.price.has_value();
+    input.crop_can_fail = verdict.ahead != Stand::leaf_standing;
+    input.target = gathered.target;
+    input.hurdle = gathered.hurdle();
+    input.cash_margin = verdict.figures.home.cash_margin_per_bar;
+    input.full_margin = verdict.figures.home.full_margin_per_bar;
+    for (const VatRow& vat : verdict.vats)
+        input.vats.push_back({vat.season, vat.kg, vat.grams, vat.hours * 60, vat.strength});
+    const PigmentPool& pool = gathered.pool;
+    input.plantings_lost = static_cast<int>(pool.plantings_lost.size());
+    input.plantings = input.plantings_lost + plantings_cut(records, gathered.colour->key, verdict.window);
+    input.garden_cash_of_lost = number(pool.never_cut.cash()) / pool.kg;
+    input.garden_minutes_of_lost = number(pool.never_cut.hands_on) / pool.kg;
+    return input;
 }
 
 std::vector<FinishedVat> dried_in(const std::vector<FinishedVat>& every_vat, Window window) {
@@ -69,21 +109,32 @@ std::vector<FinishedVat> dried_in(const std::vector<FinishedVat>& every_vat, Win
     return vats;
 }
 
-}  // namespace
+struct Look {
+    int months = kVerdictMonths;
+    int draws = kDraws;
+    std::optional<Stand> ahead;
+};
 
-Verdict verdict(const Shop& shop, const Ledger& ledger, Key<Colour> colour, int months) {
-    const Records records{shop, ledger};
+Verdict answer(const Records& records, Key<Colour> colour, const Look& look) {
+    const auto& [months, draws, ahead] = look;
+    const auto& [shop, ledger] = records;
     const Window year = months_to(ledger.as_of, 12);
     Verdict result;
     result.colour = colour;
     result.window = months_to(ledger.as_of, months);
+    result.ahead = ahead;
 
     const auto every_vat = finished_vats(records, colour);
+    if (every_vat.empty())
+        if (const auto memory = memory_on_record(shop, colour, ledger.as_of))
+            return verdict_from_memory(*memory, colour, ledger.as_of);
     const auto vats = dried_in(every_vat, result.window);
     Gathered gathered;
     gathered.colour = shop.find(colour);
     gathered.pool = pigment_pool(records, colour, vats, result.window);
     gathered.target = hourly_target(records, gathered.pool);
+    if (ahead) gathered.pool = still_to_spend(gathered.pool, *ahead);
+    gathered.stand = ahead;
     gathered.sales_tax = number(sales_tax_in_force(shop, ledger.as_of));
     gathered.selling = selling(records, year);
     const SoapHour soap = soap_hour(records, gathered.selling, gathered.sales_tax, result.window, year);
@@ -115,11 +166,25 @@ Verdict verdict(const Shop& shop, const Ledger& ledger, Key<Colour> colour, int 
     result.stands_on = stands_on(records, gathered, every_vat, vats, result.window);
     if (result.dose_per_loaf)
         result.stands_on.loaves_left = result.stands_on.grams_left * result.figures.strength / *result.dose_per_loaf;
-    result.vats = vat_rows(vats);
+    result.vats = vat_rows(records, *gathered.colour, vats);
+    if (result.figures.model && ahead != Stand::pigment_dry)
+        result.doubt = doubt(doubt_input(records, gathered, result), draws);
     result.seasons = seasons(records, gathered, every_vat, result.figures.strength);
-    result.ruling = ruling(gathered, result.figures, result.stands_on, result.seasons);
+    result.ruling = ruling(gathered, result.figures, result.stands_on, result.seasons, result.doubt);
     result.findings = verdict_findings(records, gathered, result, base, soap);
     return result;
+}
+
+}  // namespace
+
+Verdict verdict(const Shop& shop, const Ledger& ledger, Key<Colour> colour, int months, int draws) {
+    return answer({shop, ledger}, colour, {months, draws, std::nullopt});
+}
+
+Verdict look_ahead(const Shop& shop, Day as_of, Key<Colour> colour, Stand stand, int months, int draws) {
+    const Shop today = at_prices_of(shop, as_of);
+    const Ledger ledger = replay(today, as_of);
+    return answer({today, ledger}, colour, {months, draws, stand});
 }
 
 }  // namespace dyestead

@@ -1,7 +1,8 @@
 // verdict.h - was growing this colour worth the hours, next to buying the pigment in and to plain bars?
 //
 // Looking back over a window of months: prices, wages and tariffs as the books have them, quantities
-// and failures as they were. Doubles: a decision, not books. Money in the shop's currency, without
+// and failures as they were. Looking ahead: the same quantities, minutes and failures at one day's prices
+// (todays_prices.h), from where the maker stands. Doubles: a decision, not books. Money in the shop's currency, without
 // sales tax except where a name says shelf. All figures are ratios of totals over the window; what
 // cannot be known is empty, never nought. Formulas: model.h, breakeven.h.
 #pragma once
@@ -11,7 +12,9 @@
 #include <vector>
 
 #include "domain/decisions/breakeven.h"
+#include "domain/decisions/doubt.h"
 #include "domain/decisions/ruling.h"
+#include "domain/decisions/stand.h"
 #include "domain/decisions/window.h"
 #include "domain/ledger/ledger.h"
 
@@ -133,8 +136,9 @@ struct VatRow {
     std::optional<double> g_per_kg;
     std::optional<double> full_cost_per_gram_booked;  // as its lot came into the books
     std::optional<double> cash_cost_per_gram_booked;
-    double hours = 0;  // hands-on at the vat
-    double cash = 0;   // all that went in, its harvest's share too
+    std::optional<double> strength;  // of what was tested of it
+    double hours = 0;                // hands-on at the vat
+    double cash = 0;                 // all that went in, its harvest's share too
 };
 
 struct SeasonRow {
@@ -199,6 +203,8 @@ struct StandsOn {
 struct Verdict {
     Key<Colour> colour{};
     Window window{};
+    std::optional<Stand> ahead;  // empty: looking back
+    bool from_memory = false;    // nothing of the colour is on record but the ten answers (memory.h)
     std::optional<Key<Recipe>> base_recipe;
     std::optional<Key<Material>> bought_match;
     double base_bars = 0;                         // good bars the base loaf is taken over
@@ -212,6 +218,7 @@ struct Verdict {
 
     VerdictFigures figures;
     std::optional<VerdictFigures> if_weaker;  // untested: the same at a third of the strength
+    Doubt doubt;                              // unknown where there is no model
     Ruling ruling;
     StandsOn stands_on;
     std::vector<VatRow> vats;        // finished in the window, by day
@@ -223,7 +230,13 @@ struct Verdict {
 inline constexpr int kVerdictMonths = 24;
 
 // The months up to ledger.as_of. Requires: ledger == replay(shop, ledger.as_of); colour is in shop.
-Verdict verdict(const Shop& shop, const Ledger& ledger, Key<Colour> colour, int months = kVerdictMonths);
+// `draws`: seasons drawn to say how sure it is; 0 leaves the doubt out, and the ruling goes by the seasons on record.
+Verdict verdict(const Shop& shop, const Ledger& ledger, Key<Colour> colour, int months = kVerdictMonths,
+                int draws = kDraws);
+
+// The next season, were it like those months, at the prices of as_of. Requires: colour is in shop.
+Verdict look_ahead(const Shop& shop, Day as_of, Key<Colour> colour, Stand stand, int months = kVerdictMonths,
+                   int draws = kDraws);
 
 // The colour that took most hours at bed and vat in those months, the first by code where that decides
 // nothing. Empty when the shop has no colour.

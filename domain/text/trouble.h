@@ -75,9 +75,12 @@ enum class TroubleId : std::uint8_t {
     no_such_format,
     no_such_colour,
     no_colour,
-    nothing_to_trace,  // --of is missing
-    no_such_code,      // --of names nothing that can be traced
-    starts_after_end,  // --from is after --as-of
+    nothing_to_trace,   // --of is missing
+    no_such_code,       // --of names nothing that can be traced
+    starts_after_end,   // --from is after --as-of
+    answers_ended,      // of the ten questions, before the last
+    records_decide,     // a vat of the colour is on record
+    stand_looks_ahead,  // --stand goes with --basis replacement only
     bad_argument,
 };
 

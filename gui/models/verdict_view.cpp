@@ -7,6 +7,9 @@
 #include "reports/drawing_figures.h"
 #include "reports/verdict_tables.h"
 #include "reports/words/caution_words.h"
+#include "reports/words/doubt_words.h"
+#include "reports/words/improve_words.h"
+#include "reports/words/memory_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/verdict_notes.h"
@@ -91,10 +94,20 @@ void add_tables(VerdictView& view, const Shop& shop, const VerdictFigures& figur
 }
 
 void add_lines(VerdictView& view, const Shop& shop, const Verdict& verdict) {
-    for (auto line : {reports::each_bar_line(shop, verdict), reports::your_hours_line(shop, verdict),
-                      reports::what_would_turn_it_line(shop, verdict)}) {
+    const std::string each_bar =
+        verdict.from_memory ? reports::memory_bar_line(shop, verdict) : reports::each_bar_line(shop, verdict);
+    for (auto line :
+         {each_bar, reports::your_hours_line(shop, verdict), reports::what_would_turn_it_line(shop, verdict)}) {
         if (!line.empty()) view.lines.push_back(std::move(line));
     }
+}
+
+reports::Table would_help(const Books& books, const Verdict& verdict) {
+    reports::Table table{.title = say("What would help"),
+                         .columns = {{say("one change at a time, over all the bars this powder colours")}}};
+    for (std::string& line : reports::improvement_lines(books.shop, books.ledger, verdict))
+        table.rows.push_back({words_cell(std::move(line))});
+    return table;
 }
 
 }  // namespace
@@ -108,7 +121,32 @@ VerdictView verdict_view(const Books& books, const Verdict& verdict) {
                          arg("caution", reports::verdict_is_a_sum()));
     view.caution = joined(reports::verdict_cautions(books.shop, verdict));
     add_tables(view, books.shop, verdict.figures);
+    if (verdict.from_memory) {
+        view.stands_on = joined(reports::memory_stands_on(verdict));
+        view.chart.reset();
+        return view;
+    }
+    // One of them fits among the sentences; the others are the table's.
+    if (auto sure = reports::doubt_lines(books.shop, verdict); !sure.empty())
+        view.lines.push_back(std::move(sure.front()));
+    view.how_sure = reports::what_matters(books.shop, verdict);
+    view.would_help = would_help(books, verdict);
+    view.hours = reports::hours_table(books.shop, verdict);
     return view;
+}
+
+std::vector<std::string> ways_of_looking() {
+    return {say("back at what was"), say("ahead, before sowing"), say("ahead, with leaf standing"),
+            say("ahead, with powder dry")};
+}
+
+std::optional<Stand> stand_of(std::size_t way) {
+    switch (way) {
+        case 1: return Stand::before_sowing;
+        case 2: return Stand::leaf_standing;
+        case 3: return Stand::pigment_dry;
+        default: return std::nullopt;
+    }
 }
 
 VerdictView tried_view(const Books& books, const Verdict& verdict, const Model& tried) {
@@ -140,8 +178,8 @@ ColourChoice colour_choice(const Books& books) {
 
 std::string no_colour_sentence() {
     return say(
-        "No colour is on record yet: with a colour, a vat and a loaf in the books this place says whether growing it "
-        "is worth the hours.");
+        "No colour is on record yet. Ten questions, answered from memory, say in five minutes whether growing one is "
+        "worth the hours; records of a vat and a loaf say it better.");
 }
 
 std::string trying_out_sentence() {

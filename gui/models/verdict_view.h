@@ -19,7 +19,10 @@ struct VerdictView {
     std::string stands_on;           // small
     std::string caution;             // whether the colour may be sold at all; blank once it may
     reports::Table side_by_side;
-    reports::Table adds_up;  // where one bar's cost comes from
+    reports::Table adds_up;     // where one bar's cost comes from
+    reports::Table how_sure;    // how far each uncertain thing moves a season
+    reports::Table would_help;  // the changes that help most, one at a time
+    reports::Table hours;       // where the hours went
     std::optional<reports::Chart> chart;
     reports::Table figures;  // the picture's, as a list
 };
@@ -27,6 +30,11 @@ struct VerdictView {
 VerdictView verdict_view(const Books& books, const Verdict& verdict);
 // As if the model were another one. Requires: verdict.figures.model.
 VerdictView tried_view(const Books& books, const Verdict& verdict, const Model& tried);
+
+// Back at what was; ahead, from each place one can stand.
+std::vector<std::string> ways_of_looking();
+// Of one of those ways, by its place among them; nothing for looking back.
+std::optional<Stand> stand_of(std::size_t way);
 
 // The colours of the shop by name, and the one to begin with: the one most worked in the verdict's months.
 struct ColourChoice {

@@ -11,6 +11,7 @@
 #include "gui/desktop/desktop.h"
 #include "gui/places/dial_board.h"
 #include "gui/places/verdict_page.h"
+#include "gui/widgets/form_panel.h"
 #include "gui/widgets/paddings.h"
 #include "gui/widgets/picture.h"
 #include "gui/widgets/table.h"
@@ -25,7 +26,7 @@ using reports::say;
 namespace {
 
 constexpr int kScrollStep = 16;
-constexpr std::size_t kLines = 7;  // as many as there ever are
+constexpr std::size_t kLines = 8;  // as many as there ever are
 constexpr int kLeastPicture = 150;
 
 }  // namespace
@@ -55,6 +56,9 @@ void VerdictPage::build() {
     auto* whole = new wxBoxSizer(wxVERTICAL);
     whole->Add(bar_, wxSizerFlags{}.Expand());
     whole->Add(sheet_, wxSizerFlags{1}.Expand());
+    form_ = new FormPanel(this);
+    form_->Hide();
+    whole->Add(form_, wxSizerFlags{1}.Expand());
     SetSizer(whole);
 }
 
@@ -62,10 +66,18 @@ wxSizer* VerdictPage::top_row() {
     auto* row = new wxBoxSizer(wxHORIZONTAL);
     auto* label = new wxStaticText(sheet_, wxID_ANY, shown(say("&Colour")));
     colours_ = new wxChoice(sheet_, wxID_ANY);
+    auto* looking = new wxStaticText(sheet_, wxID_ANY, shown(say("L&ooking")));
+    looking_ = new wxChoice(sheet_, wxID_ANY);
+    for (const std::string& way : ways_of_looking()) looking_->Append(shown(way));
+    looking_->SetSelection(0);
+    ask_ = new wxButton(sheet_, wxID_ANY, shown(say("Ten &Ten questionsquestions")));
     why_ = new wxButton(sheet_, wxID_ANY, shown(say("&Why?")));
     row->Add(label, wxSizerFlags{}.CentreVertical().Border(wxRIGHT, FromDIP(kNear)));
-    row->Add(colours_, wxSizerFlags{}.CentreVertical());
+    row->Add(colours_, wxSizerFlags{}.CentreVertical().Border(wxRIGHT, FromDIP(kApart)));
+    row->Add(looking, wxSizerFlags{}.CentreVertical().Border(wxRIGHT, FromDIP(kNear)));
+    row->Add(looking_, wxSizerFlags{}.CentreVertical());
     row->AddStretchSpacer();
+    row->Add(ask_, wxSizerFlags{}.CentreVertical().Border(wxRIGHT, FromDIP(kNear)));
     row->Add(why_, wxSizerFlags{}.CentreVertical());
     return row;
 }
@@ -81,8 +93,14 @@ wxBoxSizer* VerdictPage::columns() {
     set_accessible_name(*tables_, say("Figures"));
     side_by_side_ = new Table(tables_, say("Side by side"), Sorting::as_given);
     adds_up_ = new Table(tables_, say("How it adds up"), Sorting::as_given);
+    how_sure_ = new Table(tables_, say("What matters most"), Sorting::as_given);
+    would_help_ = new Table(tables_, say("What would help"), Sorting::as_given);
+    hours_ = new Table(tables_, say("Where the hours went"), Sorting::as_given);
     tables_->AddPage(side_by_side_, shown(say("Side by side")));
-    tables_->AddPage(adds_up_, shown(say("How it adds up")));
+    tables_->AddPage(adds_up_, shown(say("Adds up")));
+    tables_->AddPage(how_sure_, shown(say("What matters")));
+    tables_->AddPage(would_help_, shown(say("Would help")));
+    tables_->AddPage(hours_, shown(say("Hours")));
     // After the notebook: a text made right before a control becomes the control's name.
     picture_sentence_ = new WrappedText(sheet_, TextSize::small);
     stands_on_ = new WrappedText(sheet_, TextSize::small);

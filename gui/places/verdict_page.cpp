@@ -9,8 +9,12 @@
 #include <algorithm>
 
 #include "gui/guarded.h"
+#include "gui/models/letters.h"
 #include "gui/models/places.h"
+#include "gui/models/ten_questions.h"
 #include "gui/places/dial_board.h"
+#include "gui/places/form_keeper.h"
+#include "gui/widgets/form_panel.h"
 #include "gui/widgets/picture.h"
 #include "gui/widgets/table.h"
 #include "gui/widgets/text.h"
@@ -29,8 +33,16 @@ constexpr int kTwoColumns = 980;  // from this width on there is room for two
 
 }  // namespace
 
-VerdictPage::VerdictPage(wxWindow* parent) : Page(parent) {
+VerdictPage::VerdictPage(wxWindow* parent, Host& host) : Page(parent), host_{host} {
     build();
+    keeper_ = std::make_unique<FormKeeper>(*form_, host_, [this] { closed_form(); });
+    looking_->Bind(wxEVT_CHOICE, [this](wxCommandEvent&) { guarded("looking another way", [&] { show_colour(); }); });
+    ask_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { guarded("asking ten questions", [&] { begin_new(); }); });
+    Bind(wxEVT_CHAR_HOOK, [this](wxKeyEvent& event) {
+        guarded("a key", [&] {
+            if (!keeper_->takes(event)) event.Skip();
+        });
+    });
     colours_->Bind(wxEVT_CHOICE, [this](wxCommandEvent& event) {
         guarded("choosing a colour", [&] {
             colour_ = choice_.colours[static_cast<std::size_t>(event.GetSelection())];
@@ -63,6 +75,28 @@ VerdictPage::VerdictPage(wxWindow* parent) : Page(parent) {
     });
 }
 
+VerdictPage::~VerdictPage() = default;
+
+void VerdictPage::begin_new() {
+    if (books_) begin(ten_questions_form(host_.writing(), colour_));
+}
+
+void VerdictPage::begin(Form&& form) {
+    keeper_->begin(std::move(form), std::string{kMenuLetters});
+    sheet_->Hide();
+    form_->Show();
+    form_->MoveAfterInTabOrder(bar_);
+    lay_out();
+    form_->focus_first();
+}
+
+void VerdictPage::closed_form() {
+    form_->Hide();
+    sheet_->Show();
+    settle();
+    colours_->SetFocus();
+}
+
 void VerdictPage::show(const Books& books) {
     books_.emplace(books);
     choice_ = colour_choice(books);
@@ -83,8 +117,10 @@ void VerdictPage::show_colour() {
     verdict_.reset();
     dials_.reset();
     if (colour_) {
-        verdict_.emplace(verdict(books_->shop, books_->ledger, *colour_));
-        if (verdict_->figures.model) {
+        const auto ahead = stand_of(static_cast<std::size_t>(std::max(0, looking_->GetSelection())));
+        verdict_.emplace(ahead ? look_ahead(books_->shop, books_->ledger.as_of, *colour_, *ahead)
+                               : verdict(books_->shop, books_->ledger, *colour_));
+        if (verdict_->figures.model && !verdict_->from_memory) {
             dials_.emplace(*verdict_->figures.model, reports::currency_of(books_->shop));
         }
     }
@@ -121,9 +157,7 @@ void VerdictPage::show_view(const VerdictView& view) {
     below_->ShowItems(verdict_.has_value());
     if (verdict_) {
         board_->Show(dials_.has_value());
-        side_by_side_->show(view.side_by_side);
-        side_by_side_->SetMinSize({-1, side_by_side_->full_height()});
-        adds_up_->show(view.adds_up);
+        show_tables(view);
         picture_title_->say(view.chart ? view.chart->title : std::string{});
         picture_->show(view.chart ? view.chart->data : reports::Drawing{});
         picture_sentence_->say(view.chart ? view.chart->sentence : std::string{});
@@ -133,6 +167,17 @@ void VerdictPage::show_view(const VerdictView& view) {
         picture_->Show(!list_of_figures_);
     }
     settle();
+}
+
+void VerdictPage::show_tables(const VerdictView& view) {
+    side_by_side_->show(view.side_by_side);
+    side_by_side_->SetMinSize({-1, side_by_side_->full_height()});
+    adds_up_->show(view.adds_up);
+    how_sure_->show(view.how_sure);
+    would_help_->show(view.would_help);
+    hours_->show(view.hours);
+    // From memory no cost of a bar is known, so there is nothing to lay side by side.
+    tables_->Show(!verdict_->from_memory);
 }
 
 void VerdictPage::show_figures() {
@@ -170,6 +215,7 @@ std::string VerdictPage::state() const {
 }
 
 std::vector<wxWindow*> VerdictPage::parts() {
+    if (form_->IsShown()) return {form_};
     std::vector<wxWindow*> parts{colours_, tables_->GetCurrentPage()};
     if (list_of_figures_) parts.push_back(figures_);
     if (dials_ && board_->first_field() != nullptr) parts.push_back(board_->first_field());

@@ -2,6 +2,7 @@
 // say if something were otherwise.
 #pragma once
 
+#include <memory>
 #include <optional>
 
 #include "gui/models/dials.h"
@@ -19,18 +20,24 @@ class wxStaticText;
 namespace dyestead::gui {
 
 class DialBoard;
+class FormKeeper;
+class FormPanel;
 class Picture;
 class Table;
 class WrappedText;
 
 class VerdictPage : public Page {
 public:
-    explicit VerdictPage(wxWindow* parent);
+    VerdictPage(wxWindow* parent, Host& host);
+    ~VerdictPage() override;
 
     void show(const Books& books) override;
     std::string state() const override;
     std::vector<wxWindow*> parts() override;
     void show_figures() override;
+    // The ten questions are the place's own form.
+    void begin_new() override;
+    void begin(Form&& form) override;
     // What was tried out is forgotten.
     void back_to_records();
 
@@ -44,7 +51,11 @@ private:
     void show_colour();
     void show_verdict();
     void show_view(const VerdictView& view);
+    void show_tables(const VerdictView& view);
+    void closed_form();
     void settle();
+
+    Host& host_;
 
     std::optional<Books> books_;
     ColourChoice choice_;
@@ -57,7 +68,11 @@ private:
     wxInfoBar* bar_ = nullptr;
     wxScrolledWindow* sheet_ = nullptr;
     wxChoice* colours_ = nullptr;
+    wxChoice* looking_ = nullptr;  // back, or ahead from where one stands
+    wxButton* ask_ = nullptr;
     wxButton* why_ = nullptr;
+    FormPanel* form_ = nullptr;
+    std::unique_ptr<FormKeeper> keeper_;
     WrappedText* headline_ = nullptr;
     std::vector<WrappedText*> lines_;
     WrappedText* stands_on_ = nullptr;
@@ -65,6 +80,9 @@ private:
     wxNotebook* tables_ = nullptr;
     Table* side_by_side_ = nullptr;
     Table* adds_up_ = nullptr;
+    Table* how_sure_ = nullptr;
+    Table* would_help_ = nullptr;
+    Table* hours_ = nullptr;
     WrappedText* picture_title_ = nullptr;
     Picture* picture_ = nullptr;
     Table* figures_ = nullptr;

@@ -11,6 +11,7 @@
 #include "gui/guarded.h"
 #include "gui/models/letters.h"
 #include "gui/models/removal.h"
+#include "gui/places/form_keeper.h"
 #include "gui/places/work_page_layout.h"
 #include "gui/widgets/form_panel.h"
 #include "gui/widgets/picture.h"
@@ -23,12 +24,6 @@
 namespace dyestead::gui {
 
 using reports::say;
-
-namespace {
-
-constexpr int kDraftAfter = 1'000;  // milliseconds after the last key
-
-}  // namespace
 
 WorkPage::WorkPage(wxWindow* parent, Host& host, std::unique_ptr<PlaceModel> model)
     : Page(parent), host_{host}, model_{std::move(model)} {
@@ -59,16 +54,15 @@ WorkPage::WorkPage(wxWindow* parent, Host& host, std::unique_ptr<PlaceModel> mod
     });
     correct_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { guarded("correcting", [this] { correct_selected(); }); });
     delete_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { guarded("deleting", [this] { delete_selected(); }); });
-    form_->on_keep = [this] { keep_form(); };
-    form_->on_put_back = [this] {
-        draft_timer_.Stop();
-        host_.keep_draft(form_->form().draft_code(), {});
-        close_form();
-    };
-    form_->on_typed = [this] { draft_timer_.StartOnce(kDraftAfter); };
-    draft_timer_.Bind(wxEVT_TIMER, [this](wxTimerEvent&) { guarded("keeping a draft", [this] { keep_draft(); }); });
-    Bind(wxEVT_CHAR_HOOK, [this](wxKeyEvent& event) { guarded("a key", [&] { on_key(event); }); });
+    keeper_ = std::make_unique<FormKeeper>(*form_, host_, [this] { closed_form(); });
+    Bind(wxEVT_CHAR_HOOK, [this](wxKeyEvent& event) {
+        guarded("a key", [&] {
+            if (!keeper_->takes(event)) event.Skip();
+        });
+    });
 }
+
+WorkPage::~WorkPage() = default;
 
 void WorkPage::show(const Books& books) {
     books_.emplace(books);
@@ -208,12 +202,7 @@ void WorkPage::begin_new() {
 }
 
 void WorkPage::begin(Form&& form) {
-    // What was typed before Esc, or before a crash, is there again.
-    const auto draft = host_.draft_of(form.draft_code());
-    if (!draft.empty()) form.put_texts(draft, host_.writing());
-    form_->show(
-        std::move(form), [this] { return host_.writing(); }, letters_);
-    if (!draft.empty()) host_.say(say("What you had typed here is there again. Put back clears it away."));
+    keeper_->begin(std::move(form), letters_);
     right_->SetSelection(1);
     below_->Hide();  // the form needs the room
     picture_says_->Hide();
@@ -248,41 +237,10 @@ void WorkPage::delete_selected() {
     host_.keep(*kept);
 }
 
-void WorkPage::keep_form() {
-    if (!form_->is_open()) return;
-    form_->finish_lines();
-    const auto kept = form_->form().keep(form_->form(), host_.writing());
-    if (!kept) return form_->look_again(true);
-    const std::string draft = form_->form().draft_code();
-    if (!host_.keep(*kept)) return;
-    draft_timer_.Stop();
-    host_.keep_draft(draft, {});
-    close_form();
-}
-
-void WorkPage::keep_draft() {
-    if (form_->is_open()) host_.keep_draft(form_->form().draft_code(), form_->form().texts());
-}
-
-void WorkPage::close_form() {
-    form_->close();
+void WorkPage::closed_form() {
     right_->SetSelection(0);
     show_picture();
     if (tab() < tables_.size()) tables_[tab()]->SetFocus();
-}
-
-void WorkPage::on_key(wxKeyEvent& event) {
-    if (form_->is_open()) {
-        if (event.GetKeyCode() == WXK_ESCAPE) {
-            // Back to the list; what is typed stays for when the form is opened again.
-            if (draft_timer_.IsRunning()) keep_draft();
-            draft_timer_.Stop();
-            return close_form();
-        }
-        const bool enter = event.GetKeyCode() == WXK_RETURN || event.GetKeyCode() == WXK_NUMPAD_ENTER;
-        if (enter && event.ControlDown()) return keep_form();
-    }
-    event.Skip();
 }
 
 void WorkPage::find() {

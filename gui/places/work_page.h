@@ -2,7 +2,6 @@
 // below. Shows any PlaceModel; what is in the lists and the forms is the model's.
 #pragma once
 
-#include <wx/timer.h>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -17,6 +16,7 @@ class wxTextCtrl;
 
 namespace dyestead::gui {
 
+class FormKeeper;
 class FormPanel;
 class Picture;
 class Table;
@@ -25,6 +25,7 @@ class WrappedText;
 class WorkPage : public Page {
 public:
     WorkPage(wxWindow* parent, Host& host, std::unique_ptr<PlaceModel> model);
+    ~WorkPage() override;
 
     void show(const Books& books) override;
     std::string state() const override;
@@ -45,10 +46,7 @@ private:
     void open_selected();
     void correct_selected();
     void delete_selected();
-    void keep_form();
-    void keep_draft();
-    void close_form();
-    void on_key(wxKeyEvent& event);
+    void closed_form();
     std::size_t tab() const;
     std::optional<FactRef> selected() const;
 
@@ -57,7 +55,6 @@ private:
     std::optional<Books> books_;
     std::vector<Listing> listings_;
     std::vector<Doing> doings_;
-    wxTimer draft_timer_;
     std::string letters_;  // that go with Alt here, beside those of a form
 
     wxTextCtrl* find_;
@@ -73,6 +70,7 @@ private:
     wxButton* correct_;
     wxButton* delete_;
     FormPanel* form_;
+    std::unique_ptr<FormKeeper> keeper_;
     wxSimplebook* below_;  // the picture, or its figures
     Picture* picture_;
     Table* figures_;

@@ -20,5 +20,6 @@ void add_import(CLI::App& app, Run& run);
 void add_export(CLI::App& app, Run& run);
 void add_check(CLI::App& app, Run& run);
 void add_report(CLI::App& app, Run& run);
+void add_ask(CLI::App& app, Run& run);
 
 }  // namespace dyestead::console

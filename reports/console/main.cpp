@@ -25,6 +25,7 @@ int run(int argc, char** argv) {
     add_export(app, chosen);
     add_check(app, chosen);
     add_report(app, chosen);
+    add_ask(app, chosen);
     try {
         app.parse(argc, argv);
     } catch (const CLI::CallForHelp&) {
@@ -37,7 +38,7 @@ int run(int argc, char** argv) {
         return kRefused;
     }
     if (!chosen) {
-        say_on_stderr(tr("Say what to do: import, export, check or report; see dyestead-books --help."));
+        say_on_stderr(tr("Say what to do: import, export, check, report or ask; see dyestead-books --help."));
         return kRefused;
     }
     return guarded(chosen);

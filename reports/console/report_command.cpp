@@ -1,3 +1,4 @@
+#include <array>
 #include <memory>
 
 #include "db/open_shop.h"
@@ -24,12 +25,38 @@ struct Asked {
     std::optional<std::string> fair;
     std::optional<std::string> from;
     std::optional<std::string> of;
+    std::string basis = "booked";
+    std::optional<std::string> stand;
 };
 
 template <class Wanted>
 Wanted or_refused(std::variant<Wanted, Trouble> found) {
     if (const auto* trouble = std::get_if<Trouble>(&found)) throw Refused{*trouble};
     return std::get<Wanted>(std::move(found));
+}
+
+// One of a few words, or what could stand there.
+template <class Value, std::size_t Count>
+Value one_of(const std::array<std::pair<std::string_view, Value>, Count>& words, const std::string& typed) {
+    std::string choices;
+    for (const auto& [word, value] : words) {
+        if (word == typed) return value;
+        choices += (choices.empty() ? "" : ", ") + std::string{word};
+    }
+    throw Refused{{TroubleId::not_one_of, {{"value", typed}, {"choices", choices}}}};
+}
+
+constexpr std::array<std::pair<std::string_view, bool>, 2> kBases{{{"booked", false}, {"replacement", true}}};
+constexpr std::array<std::pair<std::string_view, Stand>, 3> kStands{{{"before-sowing", Stand::before_sowing},
+                                                                     {"leaf-standing", Stand::leaf_standing},
+                                                                     {"pigment-dry", Stand::pigment_dry}}};
+
+std::optional<Stand> looking_ahead(const Asked& asked) {
+    const bool ahead = one_of(kBases, asked.basis);
+    if (!asked.stand) return ahead ? std::optional{Stand::before_sowing} : std::nullopt;
+    const Stand stand = one_of(kStands, *asked.stand);
+    if (!ahead) throw Refused{{TroubleId::stand_looks_ahead}};
+    return stand;
 }
 
 int run_report(const Asked& asked) {
@@ -46,7 +73,8 @@ int run_report(const Asked& asked) {
                                                   .loaves = asked.loaves,
                                                   .fair = asked.fair,
                                                   .from = from,
-                                                  .of = asked.of}));
+                                                  .of = asked.of,
+                                                  .ahead = looking_ahead(asked)}));
     const std::string bytes = format.write(document);
     if (asked.out) {
         write_file(*asked.out, bytes);
@@ -97,6 +125,13 @@ void add_report(CLI::App& app, Run& run) {
     command->add_option("--of", asked->of,
                         reports::tr("what to trace: the code of a lot, batch, planting or vat,\nor in, stock, "
                                     "in-progress, sold, lost, given, period"));
+    command->add_option(
+        "--basis", asked->basis,
+        reports::tr("booked: the verdict looks back, at the prices of the books;\nreplacement: it looks "
+                    "ahead, at today's prices"));
+    command->add_option("--stand", asked->stand,
+                        reports::tr("looking ahead, from where: before-sowing, leaf-standing or\npigment-dry; else "
+                                    "before-sowing"));
     command->callback([asked, &run] { run = [asked] { return run_report(*asked); }; });
 }
 

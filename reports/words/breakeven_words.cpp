@@ -25,6 +25,7 @@ std::string reason(NoBreakeven why) {
         case NoBreakeven::no_vat_big_enough: return say("never: no vat is big enough");
         case NoBreakeven::size_does_not_matter: return say("never: the size of a vat does not matter");
         case NoBreakeven::no_cash_form: return say("does not matter when time is not counted");
+        case NoBreakeven::nothing_left_to_do: return say("settled: the powder is dry");
     }
     return {};
 }

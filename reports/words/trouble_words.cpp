@@ -195,6 +195,13 @@ string_view words(const Trouble& trouble) {
             return message(
                 "no lot, batch, planting or vat has the code \"{value}\"; besides those these can be traced: "
                 "{choices}.");
+        case TroubleId::answers_ended:
+            return message("the answers ended before the last question; nothing was kept.");
+        case TroubleId::records_decide:
+            return message("a vat of {value} is on record, and records decide, not memory; ask for the report verdict "
+                           "instead.");
+        case TroubleId::stand_looks_ahead:
+            return message("--stand says where you stand looking ahead; put --basis replacement beside it.");
         case TroubleId::starts_after_end:
             return message("the period starts on {value}, after its last day; give a --from that is before --as-of.");
         case TroubleId::bad_argument: return message("\"{value}\" is not understood here; --help shows what is.");

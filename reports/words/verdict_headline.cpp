@@ -3,31 +3,11 @@
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
+#include "reports/words/verdict_told.h"
 #include "reports/words/verdict_words.h"
 
 namespace dyestead::reports {
 namespace {
-
-// What the sentences put in, already readable.
-struct Told {
-    std::string colour;
-    std::string hours;
-    std::string money;  // the season's cash difference, without its sign
-    bool ahead = false;
-    bool known = false;
-};
-
-Told told(const Shop& shop, const Verdict& verdict) {
-    const SeasonFigures& season = verdict.figures.season;
-    Told out;
-    out.colour = colour_in_a_sentence(shop, verdict.colour);
-    out.known = season.dye_hours && season.cash_difference;
-    if (!out.known) return out;
-    out.hours = shown_hours(*season.dye_hours);
-    out.money = rough_money(std::abs(*season.cash_difference), currency_of(shop));
-    out.ahead = *season.cash_difference >= 0;
-    return out;
-}
 
 std::string buy_in(const Told& it) {
     const auto colour = arg("colour", it.colour);
@@ -121,8 +101,21 @@ std::string leave_plain(const Shop& shop, const Verdict& verdict, const Told& it
 
 }  // namespace
 
+Told told(const Shop& shop, const Verdict& verdict) {
+    const SeasonFigures& season = verdict.figures.season;
+    Told out;
+    out.colour = colour_in_a_sentence(shop, verdict.colour);
+    out.known = season.dye_hours && season.cash_difference;
+    if (!out.known) return out;
+    out.hours = shown_hours(*season.dye_hours);
+    out.money = rough_money(std::abs(*season.cash_difference), currency_of(shop));
+    out.ahead = *season.cash_difference >= 0;
+    return out;
+}
+
 std::string verdict_headline(const Shop& shop, const Verdict& verdict) {
     const Told it = told(shop, verdict);
+    if (verdict.ahead && verdict.ruling.word != RulingWord::too_soon) return ahead_headline(shop, verdict, it);
     switch (verdict.ruling.word) {
         case RulingWord::too_soon: return say("Too soon to say about the {colour}.", arg("colour", it.colour));
         case RulingWord::no_target: return no_target(shop, verdict, it);
@@ -131,6 +124,18 @@ std::string verdict_headline(const Shop& shop, const Verdict& verdict) {
         case RulingWord::story_only: return story_only(shop, verdict, it);
         case RulingWord::buy_in: return buy_in(it);
         case RulingWord::too_close: return too_close(shop, verdict, it);
+    }
+    return {};
+}
+
+std::string verdict_title(const Shop& shop, const Verdict& verdict) {
+    const auto colour = arg("colour", colour_in_a_sentence(shop, verdict.colour));
+    if (verdict.from_memory) return say("From memory: is growing the {colour} worth the hours?", colour);
+    if (!verdict.ahead) return say("Is growing the {colour} worth the hours?", colour);
+    switch (*verdict.ahead) {
+        case Stand::before_sowing: return say("Is it worth sowing the {colour} again?", colour);
+        case Stand::leaf_standing: return say("Is it worth working the {colour} that stands?", colour);
+        case Stand::pigment_dry: return say("What is the {colour} powder good for now?", colour);
     }
     return {};
 }

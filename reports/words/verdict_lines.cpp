@@ -45,6 +45,26 @@ std::string came_home_sentence(const Verdict& verdict) {
     return say("But bars came home from most fairs, so more soap would not have sold.");
 }
 
+// Looking ahead: the hours still to do.
+std::string hour_to_come_sentence(const Difference& bar, const std::string& currency) {
+    const auto earned = bar.earned_per_hour();
+    if (!earned)
+        return say("Your hours: what is still to do takes the same time either way, so the money alone decides.");
+    const auto amount = arg("money", shown_money(std::abs(*earned), currency));
+    if (bar.hours > 0 && bar.cash > 0) return say("Your hours: each hour still to do would earn {money}.", amount);
+    if (bar.hours > 0) {
+        return say(
+            "Your hours: each hour still to do would cost you {money}; growing would lose even if your time is worth "
+            "nothing.",
+            amount);
+    }
+    if (bar.cash >= 0) return say("Your hours: growing would be ahead in money and in hours.");
+    return say(
+        "Your hours: buying would cost {money} less for each hour it takes more, so growing is ahead when an hour is "
+        "worth more than that.",
+        amount);
+}
+
 std::string extra_hour_sentence(const Difference& bar, const std::string& currency) {
     const auto earned = bar.earned_per_hour();
     if (!earned) return say("Your hours: grown or bought in takes the same time, so the money alone decides.");
@@ -75,6 +95,15 @@ std::string powder_sentence(const Shop& shop, const Verdict& verdict) {
                          arg("cost", rough_money(*cost, currency_of(shop))));
     }
     return say_count("One vat gave {grams}.", "{count} vats gave {grams}.", vats, grams);
+}
+
+// Looking back it stands on what was, looking ahead on what was at today's prices.
+std::string prices_sentence(const Verdict& verdict) {
+    if (!verdict.ahead) return say("Prices, wages and tariffs are those in the books.");
+    return say(
+        "Amounts, minutes and failures are those on record; prices, wages and tariffs are those of {day}, without "
+        "carriage.",
+        arg("day", shown_date(verdict.window.last)));
 }
 
 std::string missing_sentence(MissingRecord missing) {
@@ -124,8 +153,10 @@ std::string each_bar_line(const Shop& shop, const Verdict& verdict) {
 std::string your_hours_line(const Shop& shop, const Verdict& verdict) {
     const auto& bar = verdict.figures.home_less_bought;
     if (!bar) return {};
+    if (verdict.ahead == Stand::pigment_dry)
+        return say("Your hours: those at bed and vat are spent either way, whatever becomes of the powder.");
     const std::string currency = currency_of(shop);
-    std::string line = extra_hour_sentence(*bar, currency);
+    std::string line = verdict.ahead ? hour_to_come_sentence(*bar, currency) : extra_hour_sentence(*bar, currency);
     for (const std::string& more : {hurdle_sentence(verdict, currency), came_home_sentence(verdict)})
         if (!more.empty()) line += " " + more;
     return line;
@@ -149,6 +180,7 @@ std::string stands_on_line(const Shop& shop, const Verdict& verdict) {
                       arg("share", shown_percent(on.tested_share)),
                       arg("times", shown_number(model.bought_strength / model.strength)));
     }
+    line += " " + prices_sentence(verdict);
     if (verdict.base_recipe) {
         line +=
             " " + say("A bar is taken from {bars} good bars of {recipe}, whatever their colour.",

@@ -35,6 +35,14 @@ std::string gram_cost(const Shop& shop, const Verdict& verdict) {
     const auto time = arg("time", shown_minutes(*pigment.hands_on_minutes_per_gram));
     const auto bought = arg(
         "bought", verdict.bought_price_per_gram ? fine_money(*verdict.bought_price_per_gram, currency) : not_known());
+    if (verdict.ahead == Stand::pigment_dry)
+        return say("A gram of the bought-in costs {bought}; what your own powder took is spent either way.", bought);
+    if (verdict.ahead && pigment.full_cost_per_gram) {
+        return say(
+            "From here on a gram of your powder would cost {cash} and {time} of your time, {full} in all; a gram of "
+            "the bought-in costs {bought}.",
+            cash, time, arg("full", fine_money(*pigment.full_cost_per_gram, currency)), bought);
+    }
     if (!pigment.full_cost_per_gram) {
         return say("A gram of your powder cost {cash} and {time} of your time; a gram of the bought-in costs {bought}.",
                    cash, time, bought);

@@ -11,6 +11,9 @@ namespace dyestead::reports {
 // "Buy the blue in: growing it took 18 hours and left you £15 worse off than buying it."
 std::string verdict_headline(const Shop& shop, const Verdict& verdict);
 
+// The question: "Is growing the blue worth the hours?"; looking ahead, from where one stands.
+std::string verdict_title(const Shop& shop, const Verdict& verdict);
+
 // Blank where the figures for it are missing.
 std::string each_bar_line(const Shop& shop, const Verdict& verdict);
 std::string your_hours_line(const Shop& shop, const Verdict& verdict);

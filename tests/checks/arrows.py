@@ -15,7 +15,7 @@ ARROWS = {
     "domain/text": (["domain/values", "domain/text"], []),
     "domain/facts": (["domain/values", "domain/text", "domain/facts"], []),
     "domain/ledger": (["domain/values", "domain/text", "domain/facts", "domain/ledger"], []),
-    "domain/decisions": (["domain"], ["boost/math", "glpk.h"]),
+    "domain/decisions": (["domain"], ["boost/math", "boost/random", "glpk.h"]),
     "db": (["domain", "db"], ["SQLiteCpp", "sqlite3.h", "xxhash.h"]),
     "reports/console": (["domain", "db", "reports"], ["CLI"]),
     "reports": (["domain", "reports"], ["cairo", "pango", "nlohmann", "xlsxwriter", "libical", "fontconfig"]),

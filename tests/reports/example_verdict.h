@@ -134,6 +134,7 @@ inline Verdict example_verdict(RulingWord word, const Model& model) {
                             .g_per_kg = 2,
                             .full_cost_per_gram_booked = 3.6,
                             .cash_cost_per_gram_booked = 0.4,
+                            .strength = 0.5,
                             .hours = 2});
     verdict.findings.push_back({VerdictFindingCode::allowed_not_asked, {kKindOf<dyestead::Colour>, 2}, {}});
     return verdict;

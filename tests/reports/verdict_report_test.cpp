@@ -48,7 +48,20 @@ const std::vector<std::string>& contract() {
                                 "breakeven.premium_per_bar_cash",
                                 "breakeven.pigment_g_per_kg_harvest_cash",
                                 "breakeven.harvest_kg_per_vat_cash",
-                                "breakeven.bought_price_per_gram_cash"})
+                                "breakeven.bought_price_per_gram_cash",
+                                "chance.home_beats_bought",
+                                "chance.home_beats_plain",
+                                "chance.home_beats_bought_cash",
+                                "chance.home_beats_plain_cash",
+                                "doubt.home_cash_margin_per_bar_p10",
+                                "doubt.home_cash_margin_per_bar_p50",
+                                "doubt.home_cash_margin_per_bar_p90",
+                                "doubt.home_full_margin_per_bar_p10",
+                                "doubt.home_full_margin_per_bar_p50",
+                                "doubt.home_full_margin_per_bar_p90",
+                                "doubt.extra_dye_hour_earned_p10",
+                                "doubt.extra_dye_hour_earned_p50",
+                                "doubt.extra_dye_hour_earned_p90"})
             all.emplace_back(key);
         return all;
     }();
@@ -81,12 +94,15 @@ std::vector<Wanted> blocks(const Document& document) {
 }  // namespace
 
 TEST_CASE("every key is there, known or not, and none is not a number") {
-    keeps_the_contract(verdict_figures(VerdictFigures{}, std::nullopt));
+    keeps_the_contract(all_figures(Verdict{}));
     keeps_the_contract(report(example_verdict(RulingWord::buy_in, example_model(0))).figures);
     VerdictFigures odd = example_figures(example_model(0));
     odd.home.earnings_per_hour = std::numeric_limits<double>::infinity();
     odd.pigment.strength = std::numeric_limits<double>::quiet_NaN();
-    const auto figures = verdict_figures(odd, 12.71);
+    Verdict strange;
+    strange.figures = odd;
+    strange.doubt.home_beats_plain = std::numeric_limits<double>::quiet_NaN();
+    const auto figures = all_figures(strange);
     keeps_the_contract(figures);
     CHECK_FALSE(figures[12].value.has_value());
 }
@@ -151,7 +167,7 @@ TEST_CASE("an untested strength is shown at both strengths, with the same keys")
     verdict.if_weaker = example_figures(weaker);
     const auto tables = blocks<Table>(report(verdict));
     const Table& both = tables.back();
-    REQUIRE(both.rows.size() == contract().size());
+    REQUIRE(both.rows.size() == verdict_figures(VerdictFigures{}, std::nullopt).size());
     for (std::size_t at = 0; at < both.rows.size(); ++at) CHECK(both.rows[at][0].shown == contract()[at]);
     CHECK(both.rows[8][1].number == verdict.figures.home.full_cost_per_bar);
     CHECK(both.rows[8][2].number == verdict.if_weaker->home.full_cost_per_bar);

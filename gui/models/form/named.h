@@ -9,14 +9,12 @@
 #include <string>
 #include <string_view>
 
+#include "domain/text/same_name.h"
 #include "gui/models/form/field_values.h"
 #include "gui/models/form/form.h"
 #include "reports/words/say.h"
 
 namespace dyestead::gui {
-
-// The same but for upper and lower case (A to Z).
-bool same_name(std::string_view one, std::string_view other);
 
 // What the text of the field stands for: the code of a choice, or a name that is there already. Null for a new name.
 template <class Named>

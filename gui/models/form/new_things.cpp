@@ -1,18 +1,10 @@
 #include "gui/models/form/new_things.h"
 
-#include <algorithm>
+#include "domain/text/same_name.h"
 
 namespace dyestead::gui {
 
 namespace {
-
-char folded(char letter) {
-    return letter >= 'A' && letter <= 'Z' ? static_cast<char>(letter - 'A' + 'a') : letter;
-}
-
-bool same_name(std::string_view one, std::string_view other) {
-    return std::ranges::equal(trimmed(one), trimmed(other), [](char a, char b) { return folded(a) == folded(b); });
-}
 
 template <class Fact>
 const Fact* thing_typed(const std::string& text, const Writing& writing, const Kept& kept) {
@@ -21,7 +13,7 @@ const Fact* thing_typed(const std::string& text, const Writing& writing, const K
         if (const Fact* found = writing.shop().find(*key)) return found;
     for (const auto* list : {&writing.shop().all<Fact>(), &kept.change.put.all<Fact>()})
         for (const Fact& fact : *list)
-            if (same_name(fact.name, text)) return &fact;
+            if (same_name(trimmed(fact.name), trimmed(text))) return &fact;
     return nullptr;
 }
 

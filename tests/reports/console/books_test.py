@@ -29,7 +29,11 @@ KEYS = [f"{who}.{key}" for who in ("home", "bought", "plain") for key in PER_BAR
     "breakeven.premium_per_bar breakeven.hourly_target breakeven.pigment_g_per_kg_harvest "
     "breakeven.harvest_kg_per_vat breakeven.hands_on_minutes_per_vat breakeven.bought_price_per_gram "
     "breakeven.premium_per_bar_cash breakeven.pigment_g_per_kg_harvest_cash breakeven.harvest_kg_per_vat_cash "
-    "breakeven.bought_price_per_gram_cash"
+    "breakeven.bought_price_per_gram_cash "
+    "chance.home_beats_bought chance.home_beats_plain chance.home_beats_bought_cash chance.home_beats_plain_cash "
+    "doubt.home_cash_margin_per_bar_p10 doubt.home_cash_margin_per_bar_p50 doubt.home_cash_margin_per_bar_p90 "
+    "doubt.home_full_margin_per_bar_p10 doubt.home_full_margin_per_bar_p50 doubt.home_full_margin_per_bar_p90 "
+    "doubt.extra_dye_hour_earned_p10 doubt.extra_dye_hour_earned_p50 doubt.extra_dye_hour_earned_p90"
 ).split()
 
 

@@ -1,6 +1,6 @@
-#include "gui/models/writing.h"
+#include "domain/facts/free_code.h"
 
-namespace dyestead::gui {
+namespace dyestead {
 
 std::string code_from(std::string_view name) {
     std::string code;
@@ -18,4 +18,4 @@ std::string code_from(std::string_view name) {
     return code.empty() ? std::string{"thing"} : code;
 }
 
-}  // namespace dyestead::gui
+}  // namespace dyestead
