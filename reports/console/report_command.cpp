@@ -24,6 +24,9 @@ struct Asked {
     std::optional<std::string> fair;
     std::optional<std::string> from;
     std::optional<std::string> of;
+    std::optional<int> bars;
+    std::optional<double> hours;
+    std::optional<int> months;
 };
 
 template <class Wanted>
@@ -46,7 +49,10 @@ int run_report(const Asked& asked) {
                                                   .loaves = asked.loaves,
                                                   .fair = asked.fair,
                                                   .from = from,
-                                                  .of = asked.of}));
+                                                  .of = asked.of,
+                                                  .bars = asked.bars,
+                                                  .hours = asked.hours,
+                                                  .months = asked.months}));
     const std::string bytes = format.write(document);
     if (asked.out) {
         write_file(*asked.out, bytes);
@@ -84,7 +90,7 @@ void add_report(CLI::App& app, Run& run) {
     command->add_option("--format", asked->format, formats_in_words());
     command->add_option("--out", asked->out, reports::tr("the file to write; without it the terminal"));
     command->add_option("--colour", asked->colour,
-                        reports::tr("code of the colour for the verdict; else the one that took\nmost hours"));
+                        reports::tr("code of the colour for verdict and sowing; else the one that took\nmost hours"));
     command->add_option(
         "--bar", asked->bar, reports::tr("code of the kind of bar to make; else the next planned\nbatch"));
     command->add_option("--loaves", asked->loaves, reports::tr("how many loaves of it; else one"))
@@ -94,9 +100,20 @@ void add_report(CLI::App& app, Run& run) {
     command->add_option("--from", asked->from,
                         reports::tr("first day of the period; else the start of the financial\nyear, which is January "
                                     "where the shop says no other month"));
-    command->add_option("--of", asked->of,
-                        reports::tr("what to trace: the code of a lot, batch, planting or vat,\nor in, stock, "
-                                    "in-progress, sold, lost, given, period"));
+    command->add_option(
+        "--of", asked->of,
+        reports::tr("what to trace: the code of a lot, batch, planting or vat,\nor in, stock, "
+                    "in-progress, sold, lost, given, period; for earns-best:\ncode of the material that "
+                    "is scarce, else it is your hours"));
+    command
+        ->add_option("--bars", asked->bars,
+                     reports::tr("bars of the colour to sow for; else as many as were sold in\nthe last 12 months"))
+        ->check(CLI::Range(0, 1'000'000));
+    command
+        ->add_option("--hours", asked->hours, reports::tr("hours of your own to make bars in; else as many as usual"))
+        ->check(CLI::Range(0.0, 100'000.0));
+    command->add_option("--months", asked->months, reports::tr("how many months to make bars for; else three"))
+        ->check(CLI::Range(1, 60));
     command->callback([asked, &run] { run = [asked] { return run_report(*asked); }; });
 }
 

@@ -82,6 +82,8 @@ std::vector<BooksQuestion> books_questions(const Books& books) {
         {.label = say("What was lost or given away?"), .report = "losses", .period = true},
         {.label = say("What should a bar sell for?"), .report = "prices"},
         {.label = say("What must be ordered?"), .report = "reorder"},
+        {.label = say("What must be sown for next year's bars?"), .report = "sowing"},
+        {.label = say("What earns best with what there is?"), .report = "earns-best"},
         {.label = say("Can I make it?"), .report = "can-make", .about_label = say("&Bar"), .about = bars_made(shop)},
         {.label = say("What goes to the fair?"),
          .report = "fair-plan",

@@ -269,7 +269,10 @@ class Report(Books):
 
     def test_every_format_of_every_report(self):
         starts = {"text": b"", "html": b"<!DOCTYPE html>", "pdf": b"%PDF-", "csv": b"report,", "json": b"{"}
-        for report in ("verdict", "stock-value", "year", "hours", "money", "losses", "trace"):
+        for report in (
+            "verdict", "stock-value", "year", "hours", "money", "losses", "trace", "prices", "reorder", "sowing",
+            "earns-best",
+        ):
             more = ("--of", "sold") if report == "trace" else ()
             for name, start in starts.items():
                 out = self.here / f"{report}.{name}"
