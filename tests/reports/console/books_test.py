@@ -348,7 +348,8 @@ class Report(Books):
     def test_what_is_asked_wrongly_names_what_there_is(self):
         shop = self.shop()
         self.assertIn(
-            "can-make, fair-plan, fair-result, hours, losses, money, prices, reorder, stock-value, trace, verdict, year",
+            "can-make, earns-best, fair-plan, fair-result, hours, losses, money, prices, reorder, sowing, stock-value, trace, "
+            "verdict, year",
             self.refused("report", "weather", shop),
         )
         self.assertIn("csv, html, json, pdf, text", self.refused("report", "verdict", shop, "--format", "doc"))
