@@ -5,6 +5,7 @@
 
 #include "domain/text/amounts.h"
 #include "reports/can_make_report.h"
+#include "reports/earns_best_report.h"
 #include "reports/fair_report.h"
 #include "reports/hours_report.h"
 #include "reports/losses_report.h"
@@ -12,6 +13,7 @@
 #include "reports/plants_report.h"
 #include "reports/prices_report.h"
 #include "reports/reorder_report.h"
+#include "reports/sowing_report.h"
 #include "reports/statement_parts.h"
 #include "reports/stock_report.h"
 #include "reports/trace_report.h"
@@ -87,6 +89,29 @@ Reply make_reorder(const Question& question) {
     return reorder_report(question.shop, question.ledger, reorder(question.shop, question.ledger));
 }
 
+// For all colours; a number of bars is meant for the colour asked about.
+Reply make_sowing(const Question& question) {
+    SowingTerms terms;
+    if (question.bars) {
+        const auto colour = colour_asked(question);
+        if (const auto* trouble = std::get_if<Trouble>(&colour)) return *trouble;
+        terms.bars[std::get<Key<dyestead::Colour>>(colour)] = *question.bars;
+    }
+    return sowing_report(question.shop, question.ledger, sowing(question.shop, question.ledger, terms));
+}
+
+Reply make_earns_best(const Question& question) {
+    EarnsBestTerms terms;
+    if (question.months) terms.months = *question.months;
+    terms.hours = question.hours;
+    if (question.of) {
+        const auto material = asked_for<Material>(question.shop, question.of, std::nullopt);
+        if (const auto* trouble = std::get_if<Trouble>(&material)) return *trouble;
+        terms.scarce = std::get<Key<Material>>(material);
+    }
+    return earns_best_report(question.shop, question.ledger, earns_best(question.shop, question.ledger, terms));
+}
+
 Reply make_fair_plan(const Question& question) {
     const auto fair = asked_for<Fair>(question.shop, question.fair, next_fair(question.shop, question.ledger.as_of));
     if (const auto* trouble = std::get_if<Trouble>(&fair)) return *trouble;
@@ -153,11 +178,15 @@ Reply make_plants(const Question& question) {
     return plants_report(question.shop, question.ledger, plants_compared(question.shop, question.ledger));
 }
 
-constexpr std::array<Report, 13> kReports{
+constexpr std::array<Report, 15> kReports{
     {{"verdict", message("is growing a colour worth the hours, next to buying it in"), make_verdict},
      {"plants", message("which colour is worth most, by the hour, by the bed and by the gram"), make_plants},
      {"prices", message("what a bar costs to make again, and what it should sell for"), make_prices},
      {"reorder", message("what runs out first, what to order and by when"), make_reorder},
+     {"sowing", message("what to sow for the bars wanted, on which ground and by when (--bars, --colour)"),
+      make_sowing},
+     {"earns-best", message("what to make with the hours and stock there are (--hours, --months, --of)"),
+      make_earns_best},
      {"can-make", message("is everything there for the next planned batch (or --bar and --loaves)"), make_can_make},
      {"fair-plan", message("how many of each bar to take to the next fair (or --fair)"), make_fair_plan},
      {"fair-result", message("how the last fair went (or --fair)"), make_fair_result},

@@ -23,7 +23,10 @@ struct Question {
     int loaves = 1;
     std::optional<std::string> fair{};  // its code; the next one, or the last one stood, without it
     std::optional<Day> from{};          // first day of the period; else the start of the financial year
-    std::optional<std::string> of{};    // what to trace: a code, or a term of the books
+    std::optional<std::string> of{};    // what to trace: a code, or a term of the books; the material that is scarce
+    std::optional<int> bars{};          // of the colour, to sow for; else as many as were sold in 12 months
+    std::optional<double> hours{};      // of one's own, to make bars in; else as many as usual
+    std::optional<int> months{};        // to make bars for
     std::optional<Stand> ahead{};       // the verdict looks ahead from there; without it, back
 };
 

@@ -15,6 +15,12 @@ struct BaseLoaf {
     double good_bars = 0;
     double wrapped_bars = 0;
     Cost cost;  // of all of them, wrapping so far and general overhead too
+
+    bool known() const { return good_bars > 0 && loaves > 0; }
+    // Good bars of one loaf, rejects taken off; of a recipe never poured, all of them.
+    double bars_a_loaf(const Recipe& recipe) const {
+        return known() ? good_bars / loaves : double{1} * recipe.bars_per_loaf;
+    }
 };
 
 BaseLoaf base_loaf(const Records& records, const Recipe& recipe, Window days);

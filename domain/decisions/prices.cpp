@@ -71,9 +71,7 @@ private:
         price.unsaid = loaf.unsaid;
         if (loaf.recipe == nullptr || loaf.recipe->bars_per_loaf <= 0) return std::nullopt;
         const BaseLoaf base = base_loaf(records_, *loaf.recipe, months_to(ledger_.as_of, kVerdictMonths));
-        // Good bars of a loaf, rejects taken off; of a recipe never poured, all of them.
-        const double good = base.good_bars > 0 && base.loaves > 0 ? base.good_bars / base.loaves
-                                                                  : double{1} * loaf.recipe->bars_per_loaf;
+        const double good = base.bars_a_loaf(*loaf.recipe);
         BarCost cost;
         for (const Need& need : loaf.needs) {
             if (need.colour && line.colouring == Colouring::own) continue;

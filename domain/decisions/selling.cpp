@@ -62,6 +62,18 @@ Selling selling(const Records& records, Window days) {
     return result;
 }
 
+double bars_sold(const Records& records, Key<Material> bar, Window days) {
+    std::int64_t thousandths = 0;
+    const auto counts = [&](const auto& line) {
+        return days.contains(line.day) && records.shop.all<Material>()[line.material].key == bar;
+    };
+    for (const SoldLine& line : records.ledger.sold)
+        if (counts(line)) thousandths += line.bars;
+    for (const ReturnedLine& line : records.ledger.returned)
+        if (counts(line)) thousandths -= line.bars;
+    return static_cast<double>(thousandths) / 1e3;
+}
+
 FairsStood fairs_stood(const Records& records, Window days) {
     FairsStood result;
     for (const Fair& fair : records.shop.all<Fair>()) {

@@ -26,6 +26,9 @@ struct Selling {
 // for by itself, and for bags.
 Selling selling(const Records& records, Window days);
 
+// Bars of one kind sold in those days, less returned.
+double bars_sold(const Records& records, Key<Material> bar, Window days);
+
 // How fairs went that were stood to their end.
 struct FairsStood {
     int fairs = 0;

@@ -27,6 +27,9 @@ struct Asked {
     std::optional<std::string> of;
     std::string basis = "booked";
     std::optional<std::string> stand;
+    std::optional<int> bars;
+    std::optional<double> hours;
+    std::optional<int> months;
 };
 
 template <class Wanted>
@@ -74,6 +77,9 @@ int run_report(const Asked& asked) {
                                                   .fair = asked.fair,
                                                   .from = from,
                                                   .of = asked.of,
+                                                  .bars = asked.bars,
+                                                  .hours = asked.hours,
+                                                  .months = asked.months,
                                                   .ahead = looking_ahead(asked)}));
     const std::string bytes = format.write(document);
     if (asked.out) {
@@ -112,7 +118,7 @@ void add_report(CLI::App& app, Run& run) {
     command->add_option("--format", asked->format, formats_in_words());
     command->add_option("--out", asked->out, reports::tr("the file to write; without it the terminal"));
     command->add_option("--colour", asked->colour,
-                        reports::tr("code of the colour for the verdict; else the one that took\nmost hours"));
+                        reports::tr("code of the colour for verdict and sowing; else the one that took\nmost hours"));
     command->add_option(
         "--bar", asked->bar, reports::tr("code of the kind of bar to make; else the next planned\nbatch"));
     command->add_option("--loaves", asked->loaves, reports::tr("how many loaves of it; else one"))
@@ -122,9 +128,20 @@ void add_report(CLI::App& app, Run& run) {
     command->add_option("--from", asked->from,
                         reports::tr("first day of the period; else the start of the financial\nyear, which is January "
                                     "where the shop says no other month"));
-    command->add_option("--of", asked->of,
-                        reports::tr("what to trace: the code of a lot, batch, planting or vat,\nor in, stock, "
-                                    "in-progress, sold, lost, given, period"));
+    command->add_option(
+        "--of", asked->of,
+        reports::tr("what to trace: the code of a lot, batch, planting or vat,\nor in, stock, "
+                    "in-progress, sold, lost, given, period; for earns-best:\ncode of the material that "
+                    "is scarce, else it is your hours"));
+    command
+        ->add_option("--bars", asked->bars,
+                     reports::tr("bars of the colour to sow for; else as many as were sold in\nthe last 12 months"))
+        ->check(CLI::Range(0, 1'000'000));
+    command
+        ->add_option("--hours", asked->hours, reports::tr("hours of your own to make bars in; else as many as usual"))
+        ->check(CLI::Range(0.0, 100'000.0));
+    command->add_option("--months", asked->months, reports::tr("how many months to make bars for; else three"))
+        ->check(CLI::Range(1, 60));
     command->add_option(
         "--basis", asked->basis,
         reports::tr("booked: the verdict looks back, at the prices of the books;\nreplacement: it looks "

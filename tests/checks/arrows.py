@@ -21,7 +21,7 @@ ARROWS = {
     "reports": (["domain", "reports"], ["cairo", "pango", "nlohmann", "xlsxwriter", "libical", "fontconfig"]),
     "gui/models": (["domain", "reports", "gui/models"], []),
     "gui": (["domain", "db", "reports", "gui"], ["wx", "gtk", "gdk", "atk", "glib", "cairo", "pango"]),
-    "tests/domain": (["domain", "tests/domain", "tests/support"], ["doctest", "rapidcheck"]),
+    "tests/domain": (["domain", "tests/domain", "tests/support"], ["doctest", "rapidcheck", "boost/math"]),
 }
 NEVER = {"reports": ["reports/console"], "gui": ["reports/console"]}  # a program's main is nobody's library
 

@@ -273,7 +273,10 @@ class Report(Books):
 
     def test_every_format_of_every_report(self):
         starts = {"text": b"", "html": b"<!DOCTYPE html>", "pdf": b"%PDF-", "csv": b"report,", "json": b"{"}
-        for report in ("verdict", "stock-value", "year", "hours", "money", "losses", "trace"):
+        for report in (
+            "verdict", "stock-value", "year", "hours", "money", "losses", "trace", "prices", "plants", "reorder", "sowing",
+            "earns-best",
+        ):
             more = ("--of", "sold") if report == "trace" else ()
             for name, start in starts.items():
                 out = self.here / f"{report}.{name}"
@@ -349,7 +352,8 @@ class Report(Books):
     def test_what_is_asked_wrongly_names_what_there_is(self):
         shop = self.shop()
         self.assertIn(
-            "can-make, fair-plan, fair-result, hours, losses, money, prices, reorder, stock-value, trace, verdict, year",
+            "can-make, earns-best, fair-plan, fair-result, hours, losses, money, prices, reorder, sowing, stock-value, trace, "
+            "verdict, year",
             self.refused("report", "weather", shop),
         )
         self.assertIn("csv, html, json, pdf, text", self.refused("report", "verdict", shop, "--format", "doc"))
