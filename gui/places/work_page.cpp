@@ -252,7 +252,13 @@ void WorkPage::keep_form() {
     if (!form_->is_open()) return;
     form_->finish_lines();
     const auto kept = form_->form().keep(form_->form(), host_.writing());
-    if (!kept) return form_->look_again(true);
+    if (!kept) {
+        form_->look_again(true);
+        const auto fine = [](const FormField& field) { return field.trouble.empty(); };
+        if (std::ranges::all_of(form_->form().fields, fine))
+            host_.say(say("Nothing is kept yet: a line of this entry cannot be read. Beside it stands why."));
+        return;
+    }
     const std::string draft = form_->form().draft_code();
     if (!host_.keep(*kept)) return;
     draft_timer_.Stop();
