@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "domain/text/decimal.h"
 #include "domain/text/typed.h"
 #include "domain/text/typed_tokens.h"
 #include "domain/text/typed_units.h"
@@ -157,7 +158,8 @@ private:
 }  // namespace
 
 Read<Amount> read_typed_amount(std::string_view text, const Measuring& measuring) {
-    return AmountReader{tokens_of(plain_text(text)), measuring}.read();
+    const bool as_in_the_books = trimmed(text) == "=";
+    return AmountReader{tokens_of(as_in_the_books ? std::string{"all"} : plain_text(text)), measuring}.read();
 }
 
 std::string print_typed(const Amount& amount, Spoons spoons) {

@@ -1,6 +1,7 @@
 #include "gui/places/form_keeper.h"
 
 #include <wx/event.h>
+#include <algorithm>
 
 #include "gui/guarded.h"
 #include "gui/widgets/form_panel.h"
@@ -56,7 +57,13 @@ void FormKeeper::keep() {
     if (!panel_.is_open()) return;
     panel_.finish_lines();
     const auto kept = panel_.form().keep(panel_.form(), host_.writing());
-    if (!kept) return panel_.look_again(true);
+    if (!kept) {
+        panel_.look_again(true);
+        const auto fine = [](const FormField& field) { return field.trouble.empty(); };
+        if (std::ranges::all_of(panel_.form().fields, fine))
+            host_.say(reports::say("Nothing is kept yet: a line of this entry cannot be read. Beside it stands why."));
+        return;
+    }
     const std::string draft = panel_.form().draft_code();
     if (!host_.keep(*kept)) return;
     draft_timer_.Stop();

@@ -123,7 +123,10 @@ std::string FieldRow::text() const {
 void FieldRow::put(const FormField& field) {
     quiet_ = true;
     fill_choices(field);
-    if (text() != field.text) {
+    // Nothing chosen and the choice that stands for blank read the same, but do not look the same.
+    auto* list = dynamic_cast<wxChoice*>(control_);
+    const bool none_chosen = list != nullptr && list->GetSelection() == wxNOT_FOUND;
+    if (text() != field.text || none_chosen) {
         switch (entry_) {
             case Entry::line: static_cast<wxTextCtrl*>(control_)->ChangeValue(shown(field.text)); break;
             case Entry::choice: static_cast<wxChoice*>(control_)->SetSelection(place_of(choices_, field.text)); break;

@@ -2,13 +2,13 @@
 
 #include <wx/button.h>
 #include <wx/sizer.h>
-#include <wx/stattext.h>
 #include <algorithm>
 
 #include "gui/guarded.h"
 #include "gui/widgets/paddings.h"
 #include "gui/widgets/table.h"
 #include "gui/widgets/text.h"
+#include "gui/widgets/wrapped_text.h"
 #include "reports/words/say.h"
 
 namespace dyestead::gui {
@@ -43,9 +43,10 @@ reports::Table table_of(const FormLines& lines) {
 }  // namespace
 
 LinesPart::LinesPart(wxWindow* parent, wxSizer& column, const FormLines& lines) : parent_{parent}, lines_{lines} {
-    auto* name = new wxStaticText(parent, wxID_ANY, shown(lines.name));
+    auto* name = new WrappedText(parent, TextSize::plain);
     name->SetFont(name->GetFont().Bold());
-    column.Add(name, wxSizerFlags{}.Border(wxTOP | wxBOTTOM, parent->FromDIP(kNear)));
+    name->say(lines.name);
+    column.Add(name, wxSizerFlags{}.Expand().Border(wxTOP | wxBOTTOM, parent->FromDIP(kNear)));
     list_ = new Table(parent, lines.name, Sorting::as_given);
     list_->SetMinSize(parent->FromDIP(wxSize{-1, kListHeight}));
     column.Add(list_, wxSizerFlags{}.Expand().Border(wxBOTTOM, parent->FromDIP(kNear)));

@@ -52,6 +52,12 @@ std::optional<double> yield_of(const Shop& shop, const Drying& drying) {
     return static_cast<double>(drying.amount->quantity.in_base()) / 1e3 / kg;
 }
 
+std::optional<Key<Colour>> colour_of(const Shop& shop, const Drying& drying) {
+    for (const DryingVat& line : shop.all<DryingVat>())
+        if (const Vat* vat = shop.find(line.vat); line.head == drying.key && vat != nullptr) return vat->colour;
+    return std::nullopt;
+}
+
 std::string what_it_means(Key<Drying> key, const Writing& after) {
     const Shop& shop = after.shop();
     const Drying* drying = shop.find(key);
@@ -68,9 +74,11 @@ std::string what_it_means(Key<Drying> key, const Writing& after) {
     if (!yield)
         return say_count(
             "{amount} of powder from one vat.", "{amount} of powder from {count} vats.", vats, arg("amount", weighed));
-    double best = 0;
+    double best = 0;  // of this colour: a root gives many times what a leaf gives
+    const auto colour = colour_of(shop, *drying);
     for (const Drying& other : shop.all<Drying>())
-        if (other.key != key && other.date <= drying->date) best = std::max(best, yield_of(shop, other).value_or(0));
+        if (other.key != key && other.date <= drying->date && colour_of(shop, other) == colour)
+            best = std::max(best, yield_of(shop, other).value_or(0));
     std::string told = say_count("{amount} of powder from one vat: {yield} g from a kilo.",
                                  "{amount} of powder from {count} vats: {yield} g from a kilo.", vats,
                                  arg("amount", weighed), arg("yield", reports::shown_number(*yield)));
@@ -118,6 +126,12 @@ Form drying_form(const Writing& writing, std::optional<Key<Drying>> corrected) {
             if (vat == nullptr || vat->colour == first->colour) continue;
             filled.field("amount").trouble =
                 say("Vats of two colours stand on this plate; take out those of the other colour and dry them apart.");
+            return false;
+        }
+        for (std::size_t i = 0; i < vats.size(); ++i) {
+            if (std::ranges::count(vats, vats[i]) == 1) continue;
+            filled.field("amount").trouble =
+                say("One vat stands twice on this plate; select one of its two lines and take it away.");
             return false;
         }
         const bool gave = drying.amount && drying.amount->quantity.in_base() > 0;

@@ -135,6 +135,7 @@ TEST_CASE("own measures are counted in, with their mark, and come before the uni
 }
 
 TEST_CASE("half, a third and all are of what is there") {
+    reads("=", "100");  // as in the books
     reads("half", "50");
     reads("Half of it", "50");
     reads("half a packet", "50");

@@ -1,7 +1,10 @@
 """Drives the window from outside, over the accessibility tree and with real keys: what this cannot find, a blind person
 cannot find either. Every walk starts its own program and ends it by its own id."""
 
+import csv
+import json
 import os
+import shutil
 import subprocess
 import tempfile
 import time
@@ -91,7 +94,10 @@ class Window:
 
     def label(self, question, what):
         """The first label whose text answers yes."""
-        return wait_until(lambda: next((t for t in self.labels() if question(t)), None), what)
+        try:
+            return wait_until(lambda: next((t for t in self.labels() if question(t)), None), what)
+        except AssertionError as vain:
+            raise AssertionError(f"{vain}; there stands: {self.labels()}") from None
 
     def named(self, role, name):
         """The control of that role with that name, given or by the label before it."""
@@ -108,6 +114,61 @@ class Window:
 
     def focused(self):
         return next((c for c in self.controls() if c.getState().contains(pyatspi.STATE_FOCUSED)), None)
+
+    def put(self, name, text):
+        """Types into the field of that name, in place of what stood there."""
+        self.named(pyatspi.ROLE_TEXT, name).queryEditableText().setTextContents(text)
+
+    def text(self, name):
+        return text_of(self.named(pyatspi.ROLE_TEXT, name))
+
+    def choose(self, name, option):
+        """In a list to choose from: the first entry in which the words stand."""
+
+        def look():
+            return next((c for c in self.controls() if c.getRole() == pyatspi.ROLE_COMBO_BOX and labelled_by(c) == name), None)
+
+        combo = wait_until(look, f"something to choose called {name}")
+        entries = [entry.name for entry in combo.getChildAtIndex(0)]
+        at = next((i for i, entry in enumerate(entries) if option in entry), None)
+        assert at is not None, f"{name} has no entry with {option!r}, only {entries}"
+        combo.querySelection().selectChild(at)
+
+    def tab(self, name):
+        """Shows the list of that name."""
+        tab = self.named(pyatspi.ROLE_PAGE_TAB, name)
+        tab.parent.querySelection().selectChild(tab.getIndexInParent())
+        return self.table(name)
+
+    def table(self, name):
+        def look():
+            return next((c for c in self.controls()
+                         if c.getRole() in (pyatspi.ROLE_TABLE, pyatspi.ROLE_TREE_TABLE) and c.name == name), None)
+
+        return wait_until(look, f"a table called {name}")
+
+    def rows(self, name):
+        table = self.table(name)
+        return [cells(table, row) for row in range(table.queryTable().nRows)]
+
+    def select(self, name, words):
+        """By keys, the first line of a list in which the words stand in one cell."""
+
+        def look():
+            return next((i for i, row in enumerate(self.rows(name)) if any(words in cell for cell in row)), None)
+
+        at = wait_until(lambda: (look() is not None) and [look()], f"a line with {words!r} in {name}")[0]
+        self.table(name).queryComponent().grabFocus()
+        self.keys("Home", *["Down"] * at)
+        wait_until(lambda: self.table(name).queryTable().isRowSelected(at), f"line {at} of {name} selected")
+
+    def press(self, name):
+        press(self.named(pyatspi.ROLE_PUSH_BUTTON, name))
+
+    def keep(self, said):
+        """Keeps the form with its key, and waits for what the entry means."""
+        self.keys("ctrl+Return")
+        return self.label(lambda text: said in text, f"word of what was kept: {said}")
 
     def headline(self):
         """On the Verdict: the sentence above the lines."""
@@ -128,12 +189,34 @@ def text_of(control):
 
 
 def name_of(control):
-    if control.name:
-        return control.name
-    for relation in control.getRelationSet():
-        if relation.getRelationType() == pyatspi.RELATION_LABELLED_BY:
-            return relation.getTarget(0).name
-    return ""
+    return control.name or labelled_by(control)
+
+
+def labelled_by(control):
+    """What the label before it says; a combo box itself goes by the name of what is chosen in it."""
+    return next((relation.getTarget(0).name for relation in control.getRelationSet()
+                 if relation.getRelationType() == pyatspi.RELATION_LABELLED_BY), "")
+
+
+def exported(shop, folder):
+    """The shop as it goes out: its records by kind, each by the headings of its file."""
+    shutil.rmtree(folder, ignore_errors=True)
+    books("export", shop, folder)
+    kinds = {}
+    for file in sorted(Path(folder).glob("*.csv")):
+        with file.open(encoding="utf-8", newline="") as lines:
+            kinds[file.stem] = list(csv.DictReader(lines))
+    return kinds
+
+
+def added(before, after, kind):
+    """The records of a kind that were not there before."""
+    known = {record["code"] for record in before.get(kind, [])}
+    return [record for record in after[kind] if record["code"] not in known]
+
+
+def figures(shop, report, *more):
+    return json.loads(books("report", report, shop, "--format", "json", *more))["figures"]
 
 
 def cells(table, row):
