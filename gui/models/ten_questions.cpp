@@ -44,7 +44,7 @@ std::vector<Choice> strengths(const std::string& answered) {
 FormField field_of(Recalled blank, const std::string& answered) {
     FormField field;
     field.id = id_of(blank);
-    field.label = reports::memory_blank(blank);
+    field.label = say("{number}. {blank}", arg("number", question_of(blank)), arg("blank", reports::memory_blank(blank)));
     field.text = answered;
     field.help = say("{question} ({example})", arg("question", reports::memory_question(question_of(blank))),
                      arg("example", reports::memory_example(blank)));

@@ -70,7 +70,7 @@ wxSizer* VerdictPage::top_row() {
     looking_ = new wxChoice(sheet_, wxID_ANY);
     for (const std::string& way : ways_of_looking()) looking_->Append(shown(way));
     looking_->SetSelection(0);
-    ask_ = new wxButton(sheet_, wxID_ANY, shown(say("Ten &Ten questionsquestions")));
+    ask_ = new wxButton(sheet_, wxID_ANY, shown(say("Ten &questions")));
     why_ = new wxButton(sheet_, wxID_ANY, shown(say("&Why?")));
     row->Add(label, wxSizerFlags{}.CentreVertical().Border(wxRIGHT, FromDIP(kNear)));
     row->Add(colours_, wxSizerFlags{}.CentreVertical().Border(wxRIGHT, FromDIP(kApart)));

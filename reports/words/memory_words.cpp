@@ -30,10 +30,10 @@ std::string memory_blank(Recalled blank) {
     switch (blank) {
         case Recalled::plant: return say("Plant");
         case Recalled::colour: return say("Colour");
-        case Recalled::garden_hours: return say("Hours at the bed");
-        case Recalled::money_out: return say("Money out");
-        case Recalled::vats: return say("Vats");
-        case Recalled::vat_time: return say("Hands-on time for one");
+        case Recalled::garden_hours: return say("Hours at the bed, all together");
+        case Recalled::money_out: return say("Money out for bed and vats");
+        case Recalled::vats: return say("Vats worked");
+        case Recalled::vat_time: return say("Your time at one vat");
         case Recalled::powder: return say("Dry powder in all");
         case Recalled::dose: return say("Powder in a loaf");
         case Recalled::loaf_bars: return say("Bars in a loaf");

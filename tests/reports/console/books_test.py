@@ -352,7 +352,7 @@ class Report(Books):
     def test_what_is_asked_wrongly_names_what_there_is(self):
         shop = self.shop()
         self.assertIn(
-            "can-make, earns-best, fair-plan, fair-result, hours, losses, money, prices, reorder, sowing, stock-value, trace, "
+            "can-make, earns-best, fair-plan, fair-result, hours, losses, money, plants, prices, reorder, sowing, stock-value, trace, "
             "verdict, year",
             self.refused("report", "weather", shop),
         )
