@@ -10,6 +10,7 @@
 #include "reports/losses_report.h"
 #include "reports/money_report.h"
 #include "reports/prices_report.h"
+#include "reports/recall_report.h"
 #include "reports/reorder_report.h"
 #include "reports/statement_parts.h"
 #include "reports/stock_report.h"
@@ -146,7 +147,11 @@ Reply make_trace(const Question& question) {
     });
 }
 
-constexpr std::array<Report, 12> kReports{
+Reply make_recall(const Question& question) {
+    return recall_report(question.shop, question.ledger, question.of, question.from);
+}
+
+constexpr std::array<Report, 13> kReports{
     {{"verdict", message("is growing a colour worth the hours, next to buying it in"), make_verdict},
      {"prices", message("what a bar costs to make again, and what it should sell for"), make_prices},
      {"reorder", message("what runs out first, what to order and by when"), make_reorder},
@@ -158,7 +163,8 @@ constexpr std::array<Report, 12> kReports{
      {"hours", message("where your own hours went"), make_statement<hours_report>},
      {"money", message("what money came in and went out, by kind"), make_statement<money_report>},
      {"losses", message("what was lost and given away, and why"), make_statement<losses_report>},
-     {"trace", message("from which records a figure comes, and where a lot went"), make_trace}}};
+     {"trace", message("from which records a figure comes, and where a lot went"), make_trace},
+     {"recall", message("where goods are that hold a lot, who has them, and what is in them"), make_recall}}};
 
 constexpr std::array<Format, 5> kFormats{
     {{"text", write_text}, {"html", write_html}, {"pdf", write_pdf}, {"csv", write_csv}, {"json", write_json}}};

@@ -94,9 +94,11 @@ void add_report(CLI::App& app, Run& run) {
     command->add_option("--from", asked->from,
                         reports::tr("first day of the period; else the start of the financial\nyear, which is January "
                                     "where the shop says no other month"));
-    command->add_option("--of", asked->of,
-                        reports::tr("what to trace: the code of a lot, batch, planting or vat,\nor in, stock, "
-                                    "in-progress, sold, lost, given, period"));
+    command->add_option(
+        "--of", asked->of,
+        reports::tr("what to trace or recall: the code of a lot, batch, planting\nor vat; to recall also of "
+                    "a delivery, material or\nsupplier, or a supplier's lot number; to trace also in,\nstock, "
+                    "in-progress, sold, lost, given, period"));
     command->callback([asked, &run] { run = [asked] { return run_report(*asked); }; });
 }
 

@@ -269,8 +269,8 @@ class Report(Books):
 
     def test_every_format_of_every_report(self):
         starts = {"text": b"", "html": b"<!DOCTYPE html>", "pdf": b"%PDF-", "csv": b"report,", "json": b"{"}
-        for report in ("verdict", "stock-value", "year", "hours", "money", "losses", "trace"):
-            more = ("--of", "sold") if report == "trace" else ()
+        for report in ("verdict", "stock-value", "year", "hours", "money", "losses", "trace", "recall"):
+            more = {"trace": ("--of", "sold"), "recall": ("--of", "L7749")}.get(report, ())
             for name, start in starts.items():
                 out = self.here / f"{report}.{name}"
                 self.assertEqual(self.done("report", report, self.shop(), "--format", name, "--out", out, *more), "")
@@ -335,6 +335,16 @@ class Report(Books):
         self.assertIn("by rule", text)
         self.assertNotRegex(text, "[{}]")
 
+    def test_a_supplier_s_lot_is_recalled_into_three_heaps(self):
+        text = self.done("report", "recall", self.shop(), "--of", "L7749")
+        for words in ("olive-2024-1", "batch-2024-", "by rule", "assessor"):
+            self.assertIn(words, text)
+        self.assertNotRegex(text, "[{}]")
+        figures = self.figures("recall", "--of", "L7749")
+        self.assertGreater(figures["bars.reachable.by_rule"], 0)
+        self.assertIn('"moon"', self.refused("report", "recall", self.shop(), "--of", "moon"))
+        self.assertIn("--of", self.refused("report", "recall", self.shop()))
+
     def test_a_period_or_a_trace_asked_wrongly(self):
         shop = self.shop()
         self.assertIn("2027-01-01", self.refused("report", "year", shop, "--from", "2027-01-01"))
@@ -345,7 +355,7 @@ class Report(Books):
     def test_what_is_asked_wrongly_names_what_there_is(self):
         shop = self.shop()
         self.assertIn(
-            "can-make, fair-plan, fair-result, hours, losses, money, prices, reorder, stock-value, trace, verdict, year",
+            "can-make, fair-plan, fair-result, hours, losses, money, prices, recall, reorder, stock-value, trace, verdict, year",
             self.refused("report", "weather", shop),
         )
         self.assertIn("csv, html, json, pdf, text", self.refused("report", "verdict", shop, "--format", "doc"))
