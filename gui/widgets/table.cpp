@@ -79,11 +79,12 @@ void Table::set_columns() {
         int flags = wxDATAVIEW_COL_RESIZABLE;
         if (sorting_ == Sorting::by_heading) flags |= wxDATAVIEW_COL_SORTABLE;
         AppendTextColumn(shown(table.columns[i].heading), i, wxDATAVIEW_CELL_INERT, width, align, flags);
-        // Words may be cut short where it is narrow, and headings where it is narrower still; figures never.
+        // Words may be cut short where it is narrow, and headings of figures where it is narrower still; figures never.
+        const int words = std::clamp(FromDIP(kLeastWords), least, width);
         if (align == wxALIGN_LEFT)
-            widths_.push_back({width, std::clamp(FromDIP(kLeastWords), least, width), least});
+            widths_.push_back({width, words, words});
         else
-            widths_.push_back({width, width, std::max(widest_cell, FromDIP(kLeastFigures))});
+            widths_.push_back({width, width, std::clamp(widest_cell, std::min(FromDIP(kLeastFigures), width), width)});
     }
     fit(GetSize().x);
 }
@@ -99,7 +100,7 @@ void Table::fit(int width) {
     for (const Width& each : widths_) {
         wanted += each.natural;
         words += each.natural - each.least;
-        headings += std::max(0, each.least - each.tightest);
+        headings += each.least - each.tightest;
     }
     const int of_words = std::clamp(wanted - there, 0, words);
     const int of_headings = std::clamp(wanted - there - of_words, 0, headings);
@@ -107,7 +108,7 @@ void Table::fit(int width) {
     for (unsigned i = 0; i < widths_.size() && i < GetColumnCount(); ++i) {
         const Width& each = widths_[i];
         GetColumn(i)->SetWidth(each.natural - share(each.natural - each.least, words, of_words) -
-                               share(std::max(0, each.least - each.tightest), headings, of_headings));
+                               share(each.least - each.tightest, headings, of_headings));
     }
     share_width(*this, wanted < there);
 }
