@@ -12,6 +12,7 @@
 #include "reports/money_report.h"
 #include "reports/plants_report.h"
 #include "reports/prices_report.h"
+#include "reports/recall_report.h"
 #include "reports/reorder_report.h"
 #include "reports/sowing_report.h"
 #include "reports/statement_parts.h"
@@ -178,7 +179,11 @@ Reply make_plants(const Question& question) {
     return plants_report(question.shop, question.ledger, plants_compared(question.shop, question.ledger));
 }
 
-constexpr std::array<Report, 15> kReports{
+Reply make_recall(const Question& question) {
+    return recall_report(question.shop, question.ledger, question.of, question.from);
+}
+
+constexpr std::array<Report, 16> kReports{
     {{"verdict", message("is growing a colour worth the hours, next to buying it in"), make_verdict},
      {"plants", message("which colour is worth most, by the hour, by the bed and by the gram"), make_plants},
      {"prices", message("what a bar costs to make again, and what it should sell for"), make_prices},
@@ -195,7 +200,8 @@ constexpr std::array<Report, 15> kReports{
      {"hours", message("where your own hours went"), make_statement<hours_report>},
      {"money", message("what money came in and went out, by kind"), make_statement<money_report>},
      {"losses", message("what was lost and given away, and why"), make_statement<losses_report>},
-     {"trace", message("from which records a figure comes, and where a lot went"), make_trace}}};
+     {"trace", message("from which records a figure comes, and where a lot went"), make_trace},
+     {"recall", message("where goods are that hold a lot, who has them, and what is in them"), make_recall}}};
 
 constexpr std::array<Format, 5> kFormats{
     {{"text", write_text}, {"html", write_html}, {"pdf", write_pdf}, {"csv", write_csv}, {"json", write_json}}};

@@ -123,6 +123,7 @@ void BooksPage::choose_question() {
     }
     from_label_->Show(question.period);
     from_->Show(question.period);
+    from_->SetHint(shown(question.report == "recall" ? say("any day") : say("start of the year")));
     list_->GetParent()->Layout();
     ask();
 }

@@ -60,6 +60,8 @@ void DocumentView::show(const reports::Document& document) {
     Thaw();
     lay_out();
     Scroll(0, 0);
+    // The desktop gives new texts their fonts only when it first draws them; until then large ones measure too low.
+    CallAfter([this] { guarded("laying out a page", [this] { lay_out(); }); });
 }
 
 void DocumentView::add(wxSizer& column, const reports::Block& block) {

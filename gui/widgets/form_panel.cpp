@@ -91,7 +91,9 @@ void FormPanel::build() {
         };
     }
     if (std::ranges::any_of(form_->fields, &FormField::more)) {
-        more_ = new wxCollapsiblePane(this, wxID_ANY, shown(say("More, if you know it")));
+        // Left to itself it would size the whole window anew.
+        more_ = new wxCollapsiblePane(this, wxID_ANY, shown(say("More, if you know it")), wxDefaultPosition,
+                                      wxDefaultSize, wxCP_DEFAULT_STYLE | wxCP_NO_TLW_RESIZE);
         wxWindow* pane = more_->GetPane();
         auto* grid = new_grid();
         bool filled = false;

@@ -16,6 +16,7 @@ namespace {
 constexpr int kAroundCell = 12;
 constexpr int kAroundHeading = 24;
 constexpr int kLeastWords = 110;
+constexpr int kLeastFigures = 60;
 constexpr std::size_t kRowsMeasured = 200;
 
 bool same_headings(const std::vector<reports::Column>& one, const std::vector<reports::Column>& other) {
@@ -66,18 +67,24 @@ void Table::set_columns() {
         canvas.SetFont(GetFont().Bold());  // as the theme may draw headings
         const int least = canvas.GetTextExtent(shown(table.columns[i].heading)).x + around;
         int width = least;
+        int widest_cell = 0;
         if (!table.emphasise_last_row) canvas.SetFont(GetFont());
         for (std::size_t row = 0; row < std::min(table.rows.size(), kRowsMeasured); ++row) {
             if (i >= table.rows[row].size()) continue;
             const int cell = canvas.GetTextExtent(shown(table.rows[row][i].shown)).x;
-            width = std::max(width, cell + FromDIP(kAroundCell));
+            widest_cell = std::max(widest_cell, cell + FromDIP(kAroundCell));
         }
+        width = std::max(width, widest_cell);
         const auto align = table.columns[i].align == reports::Align::right ? wxALIGN_RIGHT : wxALIGN_LEFT;
         int flags = wxDATAVIEW_COL_RESIZABLE;
         if (sorting_ == Sorting::by_heading) flags |= wxDATAVIEW_COL_SORTABLE;
         AppendTextColumn(shown(table.columns[i].heading), i, wxDATAVIEW_CELL_INERT, width, align, flags);
-        // Words may be cut short where it is narrow; figures never.
-        widths_.push_back({width, align == wxALIGN_LEFT ? std::clamp(FromDIP(kLeastWords), least, width) : width});
+        // Words may be cut short where it is narrow, and headings of figures where it is narrower still; figures never.
+        const int words = std::clamp(FromDIP(kLeastWords), least, width);
+        if (align == wxALIGN_LEFT)
+            widths_.push_back({width, words, words});
+        else
+            widths_.push_back({width, width, std::clamp(widest_cell, std::min(FromDIP(kLeastFigures), width), width)});
     }
     fit(GetSize().x);
 }
@@ -88,16 +95,20 @@ void Table::fit(int width) {
     if (widths_.empty() || there <= 0 || there == fitted_) return;
     fitted_ = there;
     int wanted = 0;
-    int can_give = 0;
+    int words = 0;
+    int headings = 0;
     for (const Width& each : widths_) {
         wanted += each.natural;
-        can_give += each.natural - each.least;
+        words += each.natural - each.least;
+        headings += each.least - each.tightest;
     }
-    const int over = std::clamp(wanted - there, 0, can_give);
+    const int of_words = std::clamp(wanted - there, 0, words);
+    const int of_headings = std::clamp(wanted - there - of_words, 0, headings);
+    const auto share = [](int part, int whole, int over) { return whole == 0 ? 0 : part * over / whole; };
     for (unsigned i = 0; i < widths_.size() && i < GetColumnCount(); ++i) {
         const Width& each = widths_[i];
-        const int gives = can_give == 0 ? 0 : (each.natural - each.least) * over / can_give;
-        GetColumn(i)->SetWidth(each.natural - gives);
+        GetColumn(i)->SetWidth(each.natural - share(each.natural - each.least, words, of_words) -
+                               share(each.least - each.tightest, headings, of_headings));
     }
     share_width(*this, wanted < there);
 }

@@ -40,10 +40,12 @@ private:
 
     wxObjectDataPtr<TableModel> model_;
     Sorting sorting_;
-    // Of each column: the width its texts ask for, and the least that shows its heading.
+    // Of each column: the width its texts ask for, the least that leaves words readable, and the least of all, which
+    // shows its figures under a heading cut short.
     struct Width {
         int natural = 0;
         int least = 0;
+        int tightest = 0;
     };
     std::vector<Width> widths_;
     int fitted_ = 0;

@@ -130,9 +130,10 @@ void add_report(CLI::App& app, Run& run) {
                                     "where the shop says no other month"));
     command->add_option(
         "--of", asked->of,
-        reports::tr("what to trace: the code of a lot, batch, planting or vat,\nor in, stock, "
-                    "in-progress, sold, lost, given, period; for earns-best:\ncode of the material that "
-                    "is scarce, else it is your hours"));
+        reports::tr(
+            "what to trace or recall: the code of a lot, batch, planting\nor vat; to recall also of "
+            "a delivery, material or\nsupplier, or a supplier's lot number; to trace also in,\nstock, "
+            "in-progress, sold, lost, given, period; for\nearns-best the material that is scarce, else your hours"));
     command
         ->add_option("--bars", asked->bars,
                      reports::tr("bars of the colour to sow for; else as many as were sold in\nthe last 12 months"))

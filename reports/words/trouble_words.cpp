@@ -36,6 +36,31 @@ string_view wrong_kind_words(const Trouble& trouble) {
         "other; write it like {example}, or put the density of {material} into material.csv.");
 }
 
+// What is not a recall is a trace of a figure.
+bool is_recall(const Trouble& trouble) {
+    return particular(trouble, "kind") == "recall";
+}
+
+string_view nothing_to_trace_words(const Trouble& trouble) {
+    if (is_recall(trouble))
+        return message(
+            "a recall needs to know of what; name it with --of: the code of a lot, batch, vat, planting, delivery, "
+            "material or supplier, or the supplier's own lot number.");
+    return message(
+        "a trace needs something to trace; name it with --of: the code of a lot, batch, planting or vat, or one of "
+        "{choices}.");
+}
+
+string_view no_such_code_words(const Trouble& trouble) {
+    if (is_recall(trouble))
+        return message(
+            "no lot, batch, vat, planting, delivery, material or supplier of which anything is on record by that day "
+            "has the code \"{value}\", and no delivery such a supplier's lot number; the report stock-value lists the "
+            "lots that are here.");
+    return message(
+        "no lot, batch, planting or vat has the code \"{value}\"; besides those these can be traced: {choices}.");
+}
+
 string_view words(const Trouble& trouble) {
     switch (trouble.id) {
         // one value
@@ -186,20 +211,13 @@ string_view words(const Trouble& trouble) {
             return message("no colour has the code \"{value}\"; the colours of this shop are: {choices}.");
         case TroubleId::no_colour:
             return message("this shop has no colour yet, so there is nothing to compare; record a colour first.");
-        case TroubleId::nothing_to_trace:
-            return message(
-                "a trace needs something to trace; name it with --of: the code of a lot, batch, planting or vat, or "
-                "one "
-                "of {choices}.");
-        case TroubleId::no_such_code:
-            return message(
-                "no lot, batch, planting or vat has the code \"{value}\"; besides those these can be traced: "
-                "{choices}.");
-        case TroubleId::answers_ended:
-            return message("the answers ended before the last question; nothing was kept.");
+        case TroubleId::nothing_to_trace: return nothing_to_trace_words(trouble);
+        case TroubleId::no_such_code: return no_such_code_words(trouble);
+        case TroubleId::answers_ended: return message("the answers ended before the last question; nothing was kept.");
         case TroubleId::records_decide:
-            return message("a vat of {value} is on record, and records decide, not memory; ask for the report verdict "
-                           "instead.");
+            return message(
+                "a vat of {value} is on record, and records decide, not memory; ask for the report verdict "
+                "instead.");
         case TroubleId::stand_looks_ahead:
             return message("--stand says where you stand looking ahead; put --basis replacement beside it.");
         case TroubleId::starts_after_end:

@@ -16,6 +16,9 @@ struct SellingActors {
 
 inline constexpr int kFirstSellingAct = 17;
 
+// Of acts of any kind: deliveries, batches, cuts, sales and what comes of them, in a third of the time.
+Shop selling_shop(std::vector<Act> acts);
+
 void selling_act(ShopBuilder& builder, const SellingActors& with, const Act& act, Day day);
 
 }  // namespace dyestead::test

@@ -1,6 +1,7 @@
 #include "gui/models/ask/questions.h"
 
 #include <algorithm>
+#include <map>
 
 #include "domain/decisions/shop_hour.h"
 #include "domain/ledger/replay.h"
@@ -51,6 +52,36 @@ std::vector<Choice> traceable(const Shop& shop) {
     return choices;
 }
 
+// What a recall can start from, as it stands in a supplier's letter or on a jar.
+std::vector<Choice> recallable(const Shop& shop) {
+    std::vector<Choice> choices;
+    const auto add = [&](std::vector<Choice> more) { choices.insert(choices.end(), more.begin(), more.end()); };
+    std::map<Key<Lot>, std::string> suppliers_lot;
+    for (const DeliveryLine& line : shop.all<DeliveryLine>())
+        if (line.supplier_lot) suppliers_lot[line.lot] = *line.supplier_lot;
+    add(by_code<Lot>(shop, [&](const Lot& lot) {
+        const auto what = arg("what", reports::called(shop, lot.material));
+        const auto code = arg("lot", lot.code);
+        const auto theirs = suppliers_lot.find(lot.key);
+        if (theirs == suppliers_lot.end()) return say("{what}, lot {lot}", what, code);
+        return say("{what}, lot {lot} (the supplier's {theirs})", what, code, arg("theirs", theirs->second));
+    }));
+    add(by_code<Batch>(shop, [&](const Batch& batch) {
+        return say("batch of {day}, {bar} ({code})", arg("day", reports::shown_date(batch.date)),
+                   arg("bar", reports::called(shop, batch.bar)), arg("code", batch.code));
+    }));
+    add(by_code<Delivery>(shop, [&](const Delivery& delivery) {
+        return say("delivery of {day} from {supplier} ({code})", arg("day", reports::shown_date(delivery.date)),
+                   arg("supplier", reports::called(shop, delivery.supplier)), arg("code", delivery.code));
+    }));
+    add(by_code<Material>(
+        shop, [](const Material& material) { return say("every lot of {what}", arg("what", material.name)); }));
+    add(by_code<Supplier>(shop, [](const Supplier& supplier) {
+        return say("everything from {supplier}", arg("supplier", supplier.name));
+    }));
+    return choices;
+}
+
 std::vector<Choice> bars_made(const Shop& shop) {
     std::vector<Choice> choices;
     for (const RecipeColouring& line : shop.all<RecipeColouring>())
@@ -70,12 +101,17 @@ std::vector<Choice> fairs(const Shop& shop) {
 std::vector<BooksQuestion> books_questions(const Books& books) {
     const Shop& shop = books.shop;
     std::vector<BooksQuestion> all{
-        {.label = say("Where did it go, where did it come from?"),
+        {.label = say("Where did it go? What is in it?"),
+         .report = "recall",
+         .period = true,
+         .about_label = say("&Of what"),
+         .about = recallable(shop)},
+        {.label = say("What is it all worth on a day?"), .report = "stock-value"},
+        {.label = say("Which records does a figure come from?"),
          .report = "trace",
          .period = true,
          .about_label = say("&What"),
          .about = traceable(shop)},
-        {.label = say("What is it all worth on a day?"), .report = "stock-value"},
         {.label = say("What did the year cost and earn?"), .report = "year", .period = true},
         {.label = say("What money came in and went out?"), .report = "money", .period = true},
         {.label = say("Where did our hours go?"), .report = "hours", .period = true},
@@ -100,7 +136,7 @@ std::vector<BooksQuestion> books_questions(const Books& books) {
          .about = by_code<Colour>(shop, [](const Colour& colour) { return colour.name; })}};
     // Bars, fairs and colours need not be chosen: the next or the last one is meant, or the one most worked for.
     for (BooksQuestion& each : all)
-        if (!each.about_label.empty() && each.report != "trace")
+        if (!each.about_label.empty() && each.report != "trace" && each.report != "recall")
             each.about.insert(each.about.begin(), Choice{"", say("the one that comes to mind first")});
     return all;
 }
@@ -124,14 +160,14 @@ Answer answer(const Books& books, const BooksQuestion& question, const Asked& as
     if (as_of != books.as_of()) other = replay(books.shop, as_of);
     reports::Question put{.shop = books.shop, .ledger = other ? *other : books.ledger, .from = from};
     if (!asked.about.empty()) {
-        if (question.report == "trace") put.of = asked.about;
+        if (question.report == "trace" || question.report == "recall") put.of = asked.about;
         if (question.report == "can-make") put.bar = asked.about;
         if (question.report == "verdict") put.colour = asked.about;
         if (question.report == "fair-plan" || question.report == "fair-result") put.fair = asked.about;
     }
     reports::Reply reply = std::get<reports::Report>(report).make(put);
     if (const auto* trouble = std::get_if<Trouble>(&reply)) {
-        if (trouble->id == TroubleId::not_one_of)
+        if (trouble->id == TroubleId::not_one_of || trouble->id == TroubleId::nothing_to_trace)
             return {.trouble = say("There is nothing of this kind to ask about yet; record one first.")};
         return {.trouble = reports::trouble_sentence(*trouble)};
     }

@@ -76,7 +76,7 @@ Form hold_form(const Writing& writing, std::optional<Key<Lot>> lot, std::optiona
              {.choices = lots_to_hold(writing.books, form.fact().lot),
               .help = say("All that was made with it is held too.")})
         .add("why", say("Wh&y"), &Hold::why, {.help = say("Lye-heavy, recalled, smells off: in your own words.")})
-        .add("date", say("From &on"), &Hold::date);
+        .add("date", say("On hold fr&om"), &Hold::date);
     return std::move(form).done([](Hold& hold, Form&, const Writing& now, Kept& kept) {
         kept.title = reports::message("lot {lot} put on hold: {why}");
         kept.args = {{"lot", reports::called(now.shop(), hold.lot)}, {"why", hold.why}};

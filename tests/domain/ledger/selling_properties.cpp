@@ -1,7 +1,6 @@
 // Of shops that mostly pour, cut and sell: nothing leaks, and what is said of held bars while they are allocated is
 // what the finished books say.
 #include <algorithm>
-#include <array>
 
 #include <doctest/doctest.h>
 
@@ -9,6 +8,7 @@
 #include "domain/ledger/replay.h"
 #include "domain/ledger/statements.h"
 #include "tests/support/any_act.h"
+#include "tests/support/random_selling.h"
 
 using namespace dyestead;
 using test::Act;
@@ -18,21 +18,11 @@ namespace {
 
 constexpr Day kEnd = kFirstDay + Days{test::kDays + 400};
 
-// Deliveries, batches, cuts, sales and what comes of them, in a third of the time.
-Shop selling_shop(std::vector<Act> acts) {
-    constexpr std::array kSells{0, 7, 7, 8, 8, 8, 11, 11, 10, 17, 18, 18, 19, 19, 20, 20, 21, 23, 24};
-    for (Act& act : acts) {
-        act.what = kSells[static_cast<std::size_t>(act.what) % kSells.size()];
-        act.day /= 3;
-    }
-    return test::random_shop(acts);
-}
-
 }  // namespace
 
 TEST_CASE("every penny, minute and bar of a shop that sells much stands in one term") {
     CHECK(rc::check([](const std::vector<Act>& acts) {
-        const Shop shop = selling_shop(acts);
+        const Shop shop = test::selling_shop(acts);
         const Ledger ledger = replay(shop, kEnd);
         std::vector<Day> days{kEnd};
         for (const Movement& movement : ledger.movements) days.push_back(movement.on());
@@ -56,7 +46,7 @@ TEST_CASE("every penny, minute and bar of a shop that sells much stands in one t
 
 TEST_CASE("held bars leave for a sale with a finding, and only they do") {
     CHECK(rc::check([](const std::vector<Act>& acts) {
-        const Shop shop = selling_shop(acts);
+        const Shop shop = test::selling_shop(acts);
         const Ledger ledger = replay(shop, kEnd);
         const Holds held = holds(shop, ledger);
         std::vector<std::pair<Day, std::string>> went;

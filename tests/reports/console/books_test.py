@@ -275,9 +275,9 @@ class Report(Books):
         starts = {"text": b"", "html": b"<!DOCTYPE html>", "pdf": b"%PDF-", "csv": b"report,", "json": b"{"}
         for report in (
             "verdict", "stock-value", "year", "hours", "money", "losses", "trace", "prices", "plants", "reorder", "sowing",
-            "earns-best",
+            "earns-best", "recall",
         ):
-            more = ("--of", "sold") if report == "trace" else ()
+            more = {"trace": ("--of", "sold"), "recall": ("--of", "L7749")}.get(report, ())
             for name, start in starts.items():
                 out = self.here / f"{report}.{name}"
                 self.assertEqual(self.done("report", report, self.shop(), "--format", name, "--out", out, *more), "")
@@ -342,6 +342,16 @@ class Report(Books):
         self.assertIn("by rule", text)
         self.assertNotRegex(text, "[{}]")
 
+    def test_a_supplier_s_lot_is_recalled_into_three_heaps(self):
+        text = self.done("report", "recall", self.shop(), "--of", "L7749")
+        for words in ("olive-2024-1", "batch-2024-", "by rule", "assessor"):
+            self.assertIn(words, text)
+        self.assertNotRegex(text, "[{}]")
+        figures = self.figures("recall", "--of", "L7749")
+        self.assertGreater(figures["bars.reachable.by_rule"], 0)
+        self.assertIn('"moon"', self.refused("report", "recall", self.shop(), "--of", "moon"))
+        self.assertIn("--of", self.refused("report", "recall", self.shop()))
+
     def test_a_period_or_a_trace_asked_wrongly(self):
         shop = self.shop()
         self.assertIn("2027-01-01", self.refused("report", "year", shop, "--from", "2027-01-01"))
@@ -352,7 +362,7 @@ class Report(Books):
     def test_what_is_asked_wrongly_names_what_there_is(self):
         shop = self.shop()
         self.assertIn(
-            "can-make, earns-best, fair-plan, fair-result, hours, losses, money, plants, prices, reorder, sowing, stock-value, trace, "
+            "can-make, earns-best, fair-plan, fair-result, hours, losses, money, plants, prices, recall, reorder, sowing, stock-value, trace, "
             "verdict, year",
             self.refused("report", "weather", shop),
         )

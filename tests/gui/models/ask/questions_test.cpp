@@ -29,6 +29,13 @@ TEST_CASE("every question has an answer or a sentence why not, on an empty shop 
     REQUIRE(before.document);
     CHECK(before.document->as_of == "2026-04-01");
     CHECK_FALSE(answer(books, *worth, {.as_of = "some day", .from = "", .about = ""}).trouble.empty());
+    // A recall by the number in the supplier's letter, from the question's own list.
+    const auto recall = std::ranges::find(questions, std::string_view{"recall"}, &BooksQuestion::report);
+    REQUIRE(recall != questions.end());
+    REQUIRE(recall->about.size() == 4);  // the lot, its delivery, all of its material, all of its supplier
+    for (const Choice& each : recall->about)
+        CHECK_MESSAGE(answer(books, *recall, {.as_of = "", .from = "", .about = each.code}).document, each.shown);
+    CHECK_FALSE(answer(books, *recall, {.as_of = "", .from = "", .about = "moon"}).trouble.empty());
     CHECK(books_state(books).starts_with("Since 1 January 2026: taken £0.00, spent £40"));
 }
 
