@@ -123,7 +123,7 @@ private:
     const PigmentFigures& pigment(Key<Colour> colour) {
         const auto known = grown_.find(colour);
         if (known != grown_.end()) return known->second;
-        return grown_.emplace(colour, verdict(shop_, ledger_, colour).figures.pigment).first->second;
+        return grown_.emplace(colour, verdict(shop_, ledger_, colour, kVerdictMonths, 0).figures.pigment).first->second;
     }
 
     void booked(BarPrice& price) const {

@@ -211,7 +211,7 @@ private:
 
     // What the powder there would colour, and what the ground brings beside buying in.
     void compare() {
-        const Verdict now = verdict(shop_, records_.ledger, colour_.key);
+        const Verdict now = verdict(shop_, records_.ledger, colour_.key, kVerdictMonths, 0);
         if (!result_.dose || *result_.dose <= 0) return;
         result_.bars_in_stock = powder_there() * result_.strength.of.usual.value_or(0) / *result_.dose;
         how_long();

@@ -10,7 +10,14 @@ import tempfile
 import time
 from pathlib import Path
 
+import gi
 import pyatspi
+
+gi.require_version("Atspi", "2.0")
+from gi.repository import Atspi  # noqa: E402
+
+# What a call may take, and what one may in the first seconds of a program: a machine that builds beside is slow.
+Atspi.set_timeout(10_000, 15_000)
 
 SOURCE = Path(__file__).resolve().parents[3]
 PROGRAM = os.environ["DYESTEAD_WINDOW_PROGRAM"]
