@@ -20,10 +20,18 @@ constexpr double kGood = 0.9;
 constexpr std::size_t kForForecast = 10'000;
 constexpr std::size_t kGroups = 50;
 
-double at_share(std::vector<double>& values, double share) {
-    const auto at = values.begin() + static_cast<std::ptrdiff_t>(share * static_cast<double>(values.size() - 1));
-    std::nth_element(values.begin(), at, values.end());
-    return *at;
+// Each looks only through what the one before left above it.
+Band bad_usual_good(std::vector<double>& values) {
+    const auto place = [&](double share) {
+        return values.begin() + static_cast<std::ptrdiff_t>(share * static_cast<double>(values.size() - 1));
+    };
+    const auto usual = place(0.5);
+    std::nth_element(values.begin(), usual, values.end());
+    const auto bad = place(kBad);
+    std::nth_element(values.begin(), bad, usual);
+    const auto good = place(kGood);
+    std::nth_element(usual, good, values.end());
+    return {*bad, *usual, *good};
 }
 
 // Of the seasons of which it can be said; empty where there is none.
@@ -34,7 +42,7 @@ std::optional<Band> band(const std::vector<DrawnSeason>& drawn, Of of) {
     for (const DrawnSeason& each : drawn)
         if (const std::optional<double> value = of(each.sums)) values.push_back(*value);
     if (values.empty()) return std::nullopt;
-    return Band{at_share(values, kBad), at_share(values, 0.5), at_share(values, kGood)};
+    return bad_usual_good(values);
 }
 
 // What each season came to, on every measure that is shown.
@@ -100,13 +108,18 @@ class Weighing {
 public:
     Weighing(const DoubtInput& input, const std::vector<DrawnSeason>& drawn, int vats)
         : input_{input}, measures_{input}, drawn_{drawn}, vats_{vats} {
-        for (const DoubtOf of : kAll) usual_ = with(usual_, of, quantile(of, 0.5));
+        for (const DoubtOf of : kAll) {
+            drawn_of_[of] = band_of(of);
+            usual_ = with(usual_, of, drawn_of_[of].usual);
+        }
     }
 
     std::vector<Matter> matters() const {
         std::vector<Matter> result;
         for (const DoubtOf of : kAll) {
-            Matter matter{of, {value_at(of, kBad), value_at(of, 0.5), value_at(of, kGood)}, perfect_forecast(of)};
+            const Band& at = drawn_of_.at(of);
+            Matter matter{
+                of, {value_at(of, at.bad), value_at(of, at.usual), value_at(of, at.good)}, perfect_forecast(of)};
             if (matter.swing() > 0 || matter.perfect_forecast > 0) result.push_back(matter);
         }
         std::ranges::stable_sort(result, std::greater{}, &Matter::swing);
@@ -117,15 +130,15 @@ private:
     static constexpr std::array kAll{
         DoubtOf::yield, DoubtOf::vat_time, DoubtOf::strength, DoubtOf::failed_vats, DoubtOf::lost_crop};
 
-    double quantile(DoubtOf of, double share) const {
+    Band band_of(DoubtOf of) const {
         std::vector<double> values;
         values.reserve(drawn_.size());
         for (const DrawnSeason& each : drawn_) values.push_back(input_of(each.season, of));
-        return at_share(values, share);
+        return bad_usual_good(values);
     }
 
-    double value_at(DoubtOf of, double share) const {
-        return measures_.at_hurdle(season_sums(input_, vats_, with(usual_, of, quantile(of, share))));
+    double value_at(DoubtOf of, double value) const {
+        return measures_.at_hurdle(season_sums(input_, vats_, with(usual_, of, value)));
     }
 
     // Seasons alike in this one thing are taken together: in each such group the better choice is the one that is
@@ -155,6 +168,7 @@ private:
     Measures measures_;
     const std::vector<DrawnSeason>& drawn_;
     int vats_;
+    std::map<DoubtOf, Band> drawn_of_;
     Season usual_;
 };
 

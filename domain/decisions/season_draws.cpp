@@ -1,7 +1,6 @@
 #include "domain/decisions/season_draws.h"
 
 #include <algorithm>
-#include <boost/random/beta_distribution.hpp>
 #include <boost/random/chi_squared_distribution.hpp>
 #include <boost/random/mersenne_twister.hpp>
 #include <boost/random/normal_distribution.hpp>
@@ -21,22 +20,34 @@ struct Parts {
     double own = 0;
 };
 
+// The chance that the next one fails too, the chance itself unknown: Jeffreys' beta and the counts so far. Counting
+// each one drawn makes the whole season beta-binomial (Polya's urn).
+struct Counts {
+    int failed = 0;
+    int all = 0;
+    double next() const { return (failed + 0.5) / (all + 1.0); }
+    void add(bool one_failed) {
+        failed += one_failed ? 1 : 0;
+        ++all;
+    }
+};
+
 class Drawing {
 public:
     Drawing(const DoubtInput& input, const VatSpread& spread, int vats)
         : input_{input}, spread_{spread}, vats_{vats}, chi_squared_{spread.vats - 1.0} {
         int failed = 0;
         for (const VatPoint& vat : input.vats) failed += vat.grams > 0 ? 0 : 1;
-        failing_ = Beta{failed + 0.5, static_cast<double>(input.vats.size()) - failed + 0.5};
-        losing_ = Beta{input.plantings_lost + 0.5, input.plantings - input.plantings_lost + 0.5};
+        failing_ = {failed, static_cast<int>(input.vats.size())};
+        losing_ = {input.plantings_lost, input.plantings};
         // The mean itself is known to 1/n of the variance, alike for all vats to come.
         parts_ = {std::sqrt(spread.season_share + 1.0 / spread.vats), std::sqrt(1 - spread.season_share)};
     }
 
     Season next() {
         Season season;
-        season.crop_lost = input_.crop_can_fail && unit_(engine_) < losing_(engine_);
-        const double failing = failing_(engine_);
+        season.crop_lost = input_.crop_can_fail && unit_(engine_) < losing_.next();
+        Counts failing = failing_;
         const double degrees = spread_.vats - 1.0;
         const double widened = std::sqrt(degrees / chi_squared_(engine_));
         const Spreads summer = normals();
@@ -45,7 +56,8 @@ public:
         double time = 0;
         int gave = 0;
         for (int vat = 0; vat < vats_; ++vat) {
-            const bool failed = unit_(engine_) < failing;
+            const bool failed = unit_(engine_) < failing.next();
+            failing.add(failed);
             const Spreads logs = logs_at(summer, normals(), widened);
             time += std::exp(logs[1]);
             if (failed) continue;
@@ -62,8 +74,6 @@ public:
     }
 
 private:
-    using Beta = boost::random::beta_distribution<double>;
-
     Spreads normals() { return {normal_(engine_), normal_(engine_), normal_(engine_)}; }
 
     Spreads logs_at(const Spreads& summer, const Spreads& own, double widened) const {
@@ -81,8 +91,8 @@ private:
     boost::random::normal_distribution<double> normal_;
     boost::random::uniform_01<double> unit_;
     boost::random::chi_squared_distribution<double> chi_squared_;
-    Beta failing_{0.5, 0.5};
-    Beta losing_{0.5, 0.5};
+    Counts failing_;
+    Counts losing_;
     Parts parts_;
 };
 
