@@ -44,7 +44,8 @@ std::vector<Choice> strengths(const std::string& answered) {
 FormField field_of(Recalled blank, const std::string& answered) {
     FormField field;
     field.id = id_of(blank);
-    field.label = say("{number}. {blank}", arg("number", question_of(blank)), arg("blank", reports::memory_blank(blank)));
+    field.label =
+        say("{number}. {blank}", arg("number", question_of(blank)), arg("blank", reports::memory_blank(blank)));
     field.text = answered;
     field.help = say("{question} ({example})", arg("question", reports::memory_question(question_of(blank))),
                      arg("example", reports::memory_example(blank)));
@@ -123,6 +124,10 @@ std::optional<Kept> keep(Form& form, const Writing& writing) {
 }
 
 }  // namespace
+
+std::optional<Key<Colour>> colour_answered(const Form& form, const Books& books) {
+    return colour_named(books.shop, form.text(id_of(Recalled::colour)));
+}
 
 Form ten_questions_form(const Writing& writing, std::optional<Key<Colour>> colour) {
     Form form;

@@ -99,6 +99,9 @@ void VerdictPage::closed_form() {
 
 void VerdictPage::show(const Books& books) {
     books_.emplace(books);
+    // Answers just kept are what is to be seen next.
+    if (form_->is_open())
+        if (const auto answered = colour_answered(form_->form(), books)) colour_ = answered;
     choice_ = colour_choice(books);
     colours_->Clear();
     for (const std::string& name : choice_.names) colours_->Append(shown(name));
