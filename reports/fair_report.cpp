@@ -48,6 +48,27 @@ std::string remark(const TakeBars& bar) {
     return {};
 }
 
+// Whether standing there again is worth it, by the hour at the stall and what an hour is to bring.
+std::string go_again(const Fair& fair, const FairResult& result, const std::string& currency) {
+    if (!result.per_stall_hour || !result.target) return {};
+    const auto earned = arg("earned", shown_money(*result.per_stall_hour, currency));
+    const auto target = arg("target", shown_money(*result.target, currency));
+    if (fair.ended != FairEnded::as_usual)
+        return say("It was cut short, so it says little of the next one: an hour there earned {earned}.", earned);
+    return *result.per_stall_hour >= *result.target
+               ? say("Go again: with the making paid, an hour there earned {earned}, and you want {target}.", earned,
+                     target)
+               : say("Think twice before going again: with the making paid, an hour there earned {earned}, and you "
+                     "want "
+                     "{target}.",
+                     earned, target);
+}
+
+// Until when a loaf can still be poured and be cured in time; blank once that is past.
+std::string pour_by(const TakeBars& bar, Day today) {
+    return bar.pour_by && *bar.pour_by >= today ? shown_date(*bar.pour_by) : std::string{};
+}
+
 }  // namespace
 
 Document fair_plan_report(const Shop& shop, const Ledger& ledger, const FairPlan& plan) {
@@ -76,14 +97,15 @@ Document fair_plan_report(const Shop& shop, const Ledger& ledger, const FairPlan
                             {tr("take")},
                             {tr("of these sell")},
                             {tr("fairs on record")},
+                            {tr("more if poured by")},
                             {tr("from the lots")},
                             {tr("remark")}}};
     for (const std::size_t i : {1U, 2U, 3U, 4U, 5U, 6U}) table.columns[i].align = Align::right;
     for (const TakeBars& each : plan.bars)
         table.rows.push_back({Cell{.shown = called(shop, each.bar)}, count(each.there), count(each.in_cure),
                               bars(each.expected), count(each.take), bars(each.expected_sold),
-                              count(each.days_on_record), Cell{.shown = lots_of(shop, each)},
-                              Cell{.shown = remark(each)}});
+                              count(each.days_on_record), Cell{.shown = pour_by(each, ledger.as_of)},
+                              Cell{.shown = lots_of(shop, each)}, Cell{.shown = remark(each)}});
     document.blocks.push_back(std::move(table));
     document.blocks.push_back(
         Paragraph{say("Fee and travel are {fixed}. {even_full} bars would pay the {hours} at the stall as well.",
@@ -145,6 +167,8 @@ Document fair_result_report(const Shop& shop, const Ledger& ledger, const FairRe
     row(tr("counted in the tin"), money(result.tin.counted));
     row(tr("more (or less) in the tin than there should be"), money(result.tin.difference));
     document.blocks.push_back(std::move(sums));
+    if (auto again = go_again(fair, result, currency); !again.empty())
+        document.blocks.push_back(Paragraph{std::move(again)});
     if (result.per_stall_hour)
         document.blocks.push_back(Paragraph{say(
             "{stall} at the stall earned {hour} each once the making is paid at your target.",

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "domain/decisions/price_changes.h"
 #include "domain/text/amounts.h"
 #include "reports/cells.h"
 #include "reports/words/finding_words.h"
@@ -12,10 +13,13 @@
 namespace dyestead::reports {
 namespace {
 
+// How far back it looks for what changed, unless it is said.
+constexpr int kMonthsOfChange = 3;
+
 class PricesReport {
 public:
-    PricesReport(const Shop& shop, const Ledger& ledger, const Prices& answer)
-        : shop_{shop}, answer_{answer}, currency_{currency_of(shop)} {
+    PricesReport(const Shop& shop, const Ledger& ledger, const Prices& answer, Day since)
+        : shop_{shop}, answer_{answer}, currency_{currency_of(shop)}, since_{since} {
         document_ = {.report = "prices",
                      .as_of = print(ledger.as_of),
                      .currency = currency_,
@@ -25,6 +29,7 @@ public:
 
     Document take() {
         document_.blocks.push_back(Headline{headline()});
+        changed();
         document_.blocks.push_back(aims());
         document_.blocks.push_back(costs());
         missing();
@@ -52,6 +57,29 @@ private:
                          static_cast<std::uint64_t>(under), arg("bar", called(shop_, worst->bar)),
                          arg("shelf", shown_money(*worst->shelf, currency_)),
                          arg("advised", shown_money(*worst->advised, currency_)));
+    }
+
+    // What has moved since the day, those that fell under the aim first.
+    void changed() {
+        const auto changes = price_changes(shop_, answer_, since_);
+        if (changes.empty()) return;
+        Table table{.title = say("What changed since {day}, {currency} a bar", arg("day", shown_date(since_)),
+                                 arg("currency", currency_)),
+                    .columns = {{tr("bar")},
+                                {tr("to make it then")},
+                                {tr("to make it now")},
+                                {tr("sells for")},
+                                {tr("price that restores it")}}};
+        for (std::size_t i = 1; i < table.columns.size(); ++i) table.columns[i].align = Align::right;
+        for (const PriceChange& each : changes) {
+            const auto price = std::ranges::find(answer_.bars, each.bar, &BarPrice::bar);
+            table.rows.push_back({Cell{.shown = called(shop_, each.bar)}, money(each.cost_then), money(each.cost_now),
+                                  money(price->shelf), each.fell_under ? money(each.restores) : none_cell()});
+        }
+        table.note =
+            tr("Your hours are in. A price stands in the last column where the bar reached your aim then and "
+               "does not now.");
+        document_.blocks.push_back(std::move(table));
     }
 
     Cell money(std::optional<double> value) const { return money_cell(value, currency_); }
@@ -138,13 +166,14 @@ private:
     const Shop& shop_;
     const Prices& answer_;
     std::string currency_;
+    Day since_;
     Document document_;
 };
 
 }  // namespace
 
-Document prices_report(const Shop& shop, const Ledger& ledger, const Prices& answer) {
-    return PricesReport{shop, ledger, answer}.take();
+Document prices_report(const Shop& shop, const Ledger& ledger, const Prices& answer, std::optional<Day> since) {
+    return PricesReport{shop, ledger, answer, since.value_or(months_before(ledger.as_of, kMonthsOfChange))}.take();
 }
 
 }  // namespace dyestead::reports

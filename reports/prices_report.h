@@ -7,6 +7,8 @@
 namespace dyestead::reports {
 
 // Requires: answer == prices(shop, ledger).
-Document prices_report(const Shop& shop, const Ledger& ledger, const Prices& answer);
+// What changed is told since that day; without it, over the last three months.
+Document prices_report(const Shop& shop, const Ledger& ledger, const Prices& answer,
+                       std::optional<Day> since = std::nullopt);
 
 }  // namespace dyestead::reports

@@ -83,7 +83,9 @@ std::variant<Key<Fact>, Trouble> asked_for(const Shop& shop, const std::optional
 }
 
 Reply make_prices(const Question& question) {
-    return prices_report(question.shop, question.ledger, prices(question.shop, question.ledger));
+    if (question.from && *question.from > question.ledger.as_of)
+        return Trouble{TroubleId::starts_after_end, {{"value", print(*question.from)}}};
+    return prices_report(question.shop, question.ledger, prices(question.shop, question.ledger), question.from);
 }
 
 Reply make_reorder(const Question& question) {

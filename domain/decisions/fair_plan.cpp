@@ -104,6 +104,7 @@ private:
         TakeBars bar;
         bar.bar = price.bar;
         stock(bar);
+        bar.pour_by = pour_by(price.bar);
         const auto records = records_.find(price.bar);
         const std::vector<DemandRecord> none;
         const auto& known = records == records_.end() ? none : records->second;
@@ -118,6 +119,18 @@ private:
         bar.expected = candidate.demand.expected();
         candidates_.push_back(std::move(candidate));
         plan_.bars.push_back(std::move(bar));
+    }
+
+    // From the day a batch is poured to the day its bars are saleable, as the newest batch of the kind took.
+    std::optional<Day> pour_by(Key<Material> bar) const {
+        const Cut* newest = nullptr;
+        for (const Cut& cut : shop_.all<Cut>()) {
+            const Batch* batch = shop_.find(cut.batch);
+            if (batch == nullptr || batch->bar != bar || cut.date > ledger_.as_of) continue;
+            if (newest == nullptr || cut.date >= newest->date) newest = &cut;
+        }
+        if (newest == nullptr) return std::nullopt;
+        return fair_.date - (newest->cured - shop_.find(newest->batch)->date);
     }
 
     void stock(TakeBars& bar) const {

@@ -26,9 +26,10 @@ struct FairTerms {
 
 struct TakeBars {
     Key<Material> bar;
-    int there = 0;    // cured by the day, in the shop now
-    int held = 0;     // on hold: never packed
-    int in_cure = 0;  // not ready by the day
+    int there = 0;               // cured by the day, in the shop now
+    int held = 0;                // on hold: never packed
+    int in_cure = 0;             // not ready by the day
+    std::optional<Day> pour_by;  // the last day on which a loaf poured as the newest one is still ready
     int take = 0;
     double expected = 0;         // wanted
     double expected_sold = 0;    // of those taken
@@ -85,6 +86,7 @@ struct FairResult {
     double left = 0;       // for the hours: takings without sales tax, less fees, stall, travel and making
     // (a) for an hour at the stall, the making paid at target; (b) for an hour of making and selling together.
     std::optional<double> per_stall_hour;
+    std::optional<double> target;  // what an hour of the one who stands there by default is to bring
     std::optional<double> per_hour;
 };
 

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "domain/decisions/fair_plan.h"
+#include "domain/decisions/hourly_target.h"
 #include "domain/ledger/in_force.h"
 #include "domain/ledger/takings.h"
 
@@ -42,6 +43,7 @@ FairResult fair_result(const Shop& shop, const Ledger& ledger, Key<Fair> key) {
             if (time != nullptr && time->head == key) result.own_hours += number(movement.cost.hands_on) / 60;
         }
     }
+    result.target = hourly_target(shop, fair->date);
     const double left = net - result.fees - result.fixed;
     result.left = left - result.making_cash;
     if (result.own_hours > 0) result.per_stall_hour = (left - result.making_full) / result.own_hours;

@@ -6,6 +6,7 @@
 
 #include "domain/decisions/bar_prices.h"
 #include "domain/decisions/base_loaf.h"
+#include "domain/decisions/hourly_target.h"
 #include "domain/decisions/selling.h"
 #include "domain/decisions/verdict.h"
 #include "domain/facts/material_amount.h"
@@ -14,13 +15,6 @@
 
 namespace dyestead {
 namespace {
-
-std::optional<double> target_today(const Shop& shop, Day day) {
-    const Person* person = default_person(shop, day);
-    const Pay* pay = person == nullptr ? nullptr : pay_in_force(shop, person->key, day);
-    if (pay == nullptr || !pay->per_hour) return std::nullopt;
-    return number(*pay->per_hour);
-}
 
 class PriceList {
 public:
@@ -32,7 +26,7 @@ public:
         result_.terms = {number(sales_tax_in_force(shop_, ledger_.as_of)), sold.fee_share, sold.fee_per_bar};
         result_.selling_minutes = sold.minutes_per_bar.value_or(0);
         result_.selling_cost = sold.cost_per_bar.value_or(0);
-        result_.hourly_target = target_today(shop_, ledger_.as_of);
+        result_.hourly_target = hourly_target(shop_, ledger_.as_of);
         for (const RecipeColouring& line : shop_.all<RecipeColouring>()) result_.bars.push_back(bar(line));
         std::ranges::sort(result_.bars, {}, [&](const BarPrice& each) {
             const Material* material = shop_.find(each.bar);

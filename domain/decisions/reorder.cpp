@@ -1,4 +1,5 @@
 #include "domain/decisions/reorder.h"
+#include "domain/decisions/hourly_target.h"
 
 #include <algorithm>
 #include <cmath>
@@ -191,10 +192,8 @@ private:
         const Supplier* supplier = shop_.find(offer.supplier);
         if (supplier == nullptr) return 0;
         double cost = supplier->carriage ? number(*supplier->carriage) : 0;
-        const Person* person = default_person(shop_, ledger_.as_of);
-        const Pay* pay = person == nullptr ? nullptr : pay_in_force(shop_, person->key, ledger_.as_of);
-        if (supplier->order_time && pay != nullptr && pay->per_hour)
-            cost += number(supplier->order_time->time) / 60 * number(*pay->per_hour);
+        const auto hour = hourly_target(shop_, ledger_.as_of);
+        if (supplier->order_time && hour) cost += number(supplier->order_time->time) / 60 * *hour;
         return cost;
     }
 

@@ -2,6 +2,7 @@
 
 #include <set>
 
+#include "domain/decisions/hourly_target.h"
 #include "domain/decisions/memory.h"
 #include "domain/decisions/seasons.h"
 #include "domain/decisions/soap_hour.h"
@@ -30,15 +31,13 @@ int plantings_cut(const Records& records, Key<Colour> colour, Window window) {
 
 // W: what the dye hours were to bring, all people together. Where no hour was worked, what the hour
 // of the person who works by default is to bring.
-std::optional<double> hourly_target(const Records& records, const PigmentPool& pool) {
+std::optional<double> blended_target(const Records& records, const PigmentPool& pool) {
     const Cost all = pool.all();
     if (all.hands_on > Minutes{} && all.labour > Money{}) return number(all.labour) / (number(all.hands_on) / 60);
-    const Person* person = default_person(records.shop, records.ledger.as_of);
-    const Pay* pay = person == nullptr ? nullptr : pay_in_force(records.shop, person->key, records.ledger.as_of);
-    if (pay == nullptr || !pay->per_hour) return std::nullopt;
+    const auto target = hourly_target(records.shop, records.ledger.as_of);
     // Hours that brought no labour into the books were worked at nought, or before a target was set.
-    if (all.hands_on > Minutes{} && !pay->per_hour->is_zero()) return std::nullopt;
-    return number(*pay->per_hour);
+    if (all.hands_on > Minutes{} && target && *target != 0) return std::nullopt;
+    return target;
 }
 
 // Of the standard, in grams for one loaf: home's dose, else the bought-in one's.
@@ -132,7 +131,7 @@ Verdict answer(const Records& records, Key<Colour> colour, const Look& look) {
     Gathered gathered;
     gathered.colour = shop.find(colour);
     gathered.pool = pigment_pool(records, colour, vats, result.window);
-    gathered.target = hourly_target(records, gathered.pool);
+    gathered.target = blended_target(records, gathered.pool);
     if (ahead) gathered.pool = still_to_spend(gathered.pool, *ahead);
     gathered.stand = ahead;
     gathered.sales_tax = number(sales_tax_in_force(shop, ledger.as_of));

@@ -152,3 +152,22 @@ TEST_CASE("afterwards: what should be in the tin, and what an hour earned both w
     CHECK_FALSE(uncounted.tin.difference);
     CHECK(uncounted.takings == Approx(76));
 }
+
+TEST_CASE("a loaf must be poured as long before the fair as the newest one took to be saleable") {
+    Stall s({20, 24}, false);
+    CHECK_FALSE(fair_plan(s.shop(), s.ledger(), s.coming).bars[0].pour_by.has_value());
+    s.cut(day_of(2026, 2, 2), s.batch(day_of(2026, 2, 1), s.loaf, s.bar), 10, 0, day_of(2026, 3, 31));
+    s.cut(day_of(2026, 4, 2), s.batch(day_of(2026, 4, 1), s.loaf, s.bar), 10, 0, day_of(2026, 4, 29));
+    // Four weeks from pouring to the shelf; the fair is on 20 June.
+    CHECK(fair_plan(s.shop(), s.ledger(), s.coming).bars[0].pour_by == day_of(2026, 5, 23));
+}
+
+TEST_CASE("what an hour there should have brought is that of the day") {
+    Stall s({}, false);
+    const auto key = s.fair(day_of(2026, 5, 10), 20, 5);
+    auto& raised = s.add<Pay>();
+    raised.from = day_of(2026, 5, 20);
+    raised.person = s.who;
+    raised.per_hour = Money::units(30);
+    CHECK(*fair_result(s.shop(), s.ledger(), key).target == Approx(12));
+}

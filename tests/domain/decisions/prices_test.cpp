@@ -1,5 +1,5 @@
 // What a bar costs to make again and what it should sell for.
-#include "domain/decisions/prices.h"
+#include "domain/decisions/price_changes.h"
 
 #include <doctest/doctest.h>
 
@@ -117,4 +117,27 @@ TEST_CASE("a home-grown bar stands on what growing cost, with the bought shade b
     CHECK(own.replacement->minutes > bought.replacement->minutes);
     CHECK(own.replacement->colour > 0);
     CHECK(own.colour_bought == Approx(bought.replacement->colour));
+}
+
+TEST_CASE(
+    "a supplier's new price is seen in what the bar costs, and a bar that fell under its aim with what restores it") {
+    Priced s;
+    const Day before = day_of(2026, 4, 1);
+    const Prices then = prices(s.shop(), replay(s.shop(), before));
+    const Prices same = prices(s.shop(), s.ledger());
+    CHECK(price_changes(s.shop(), same, before).empty());
+    // Priced just so that it reaches its aim; then the oil goes up from 8 to 11.
+    auto& price = s.all<Price>().front();
+    price.shelf = Money::millionths(static_cast<std::int64_t>(*of(then, s.bar).advised * 1e6));
+    s.offer(s.oil_, grams(1'000), Money::units(11), 5);
+    s.all<Offer>().back().noted = s.all<Offer>().back().from = day_of(2026, 5, 1);
+    const Prices now = prices(s.shop(), s.ledger());
+    const auto changes = price_changes(s.shop(), now, before);
+    REQUIRE(changes.size() == 1);
+    CHECK(changes[0].cost_now - changes[0].cost_then == Approx(0.30));
+    CHECK(changes[0].fell_under);
+    CHECK(*changes[0].restores > number(price.shelf));
+    CHECK(*changes[0].restores == Approx(*of(now, s.bar).advised));
+    // Nothing was known of it on that day itself.
+    CHECK(price_changes(s.shop(), now, s.today).empty());
 }
