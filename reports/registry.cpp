@@ -25,6 +25,7 @@
 #include "reports/write/json.h"
 #include "reports/write/pdf.h"
 #include "reports/write/text.h"
+#include "reports/write/xlsx.h"
 #include "reports/year_report.h"
 
 namespace dyestead::reports {
@@ -205,8 +206,12 @@ constexpr std::array<Report, 16> kReports{
      {"trace", message("from which records a figure comes, and where a lot went"), make_trace},
      {"recall", message("where goods are that hold a lot, who has them, and what is in them"), make_recall}}};
 
-constexpr std::array<Format, 5> kFormats{
-    {{"text", write_text}, {"html", write_html}, {"pdf", write_pdf}, {"csv", write_csv}, {"json", write_json}}};
+constexpr std::array<Format, 6> kFormats{{{"text", write_text},
+                                          {"html", write_html},
+                                          {"pdf", write_pdf},
+                                          {"csv", write_csv},
+                                          {"xlsx", write_xlsx},
+                                          {"json", write_json}}};
 
 template <class Each>
 std::variant<Each, Trouble> named(const auto& all, std::string_view name, TroubleId otherwise) {

@@ -272,7 +272,7 @@ class Report(Books):
         self.assertNotEqual(early["figures"], self.verdict(self.shop())["figures"])
 
     def test_every_format_of_every_report(self):
-        starts = {"text": b"", "html": b"<!DOCTYPE html>", "pdf": b"%PDF-", "csv": b"report,", "json": b"{"}
+        starts = {"text": b"", "html": b"<!DOCTYPE html>", "pdf": b"%PDF-", "csv": b"report,", "json": b"{", "xlsx": b"pk"}
         for report in (
             "verdict", "stock-value", "year", "hours", "money", "losses", "trace", "prices", "plants", "reorder", "sowing",
             "earns-best", "recall",
@@ -366,7 +366,7 @@ class Report(Books):
             "verdict, year",
             self.refused("report", "weather", shop),
         )
-        self.assertIn("csv, html, json, pdf, text", self.refused("report", "verdict", shop, "--format", "doc"))
+        self.assertIn("csv, html, json, pdf, text, xlsx", self.refused("report", "verdict", shop, "--format", "doc"))
         self.assertIn("blue, pink, yellow", self.refused("report", "verdict", shop, "--colour", "mauve"))
         self.assertIn("--as-of", self.refused("report", "verdict", shop, "--as-of", "2026-02-30"))
         self.assertIn("2026-07-03", self.refused("report", "verdict", shop, "--as-of", "yesterday"))
