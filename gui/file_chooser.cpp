@@ -1,6 +1,8 @@
 #include "gui/file_chooser.h"
 
 #include <wx/filedlg.h>
+#include <algorithm>
+#include <array>
 
 #include "gui/widgets/text.h"
 #include "reports/words/say.h"
@@ -41,15 +43,17 @@ std::optional<std::filesystem::path> DesktopFileChooser::shop_to_make(wxWindow* 
 }
 
 std::optional<std::filesystem::path> DesktopFileChooser::page_to_save(wxWindow* parent, const std::string& name) {
-    wxFileDialog dialog{
-        parent,
-        shown(say("Save this page")),
-        wxString{},
-        shown(name + ".pdf"),
-        shown(say("A page to print") + " (*.pdf)|*.pdf|" + say("A page for a browser") + " (*.html)|*.html"),
-        wxFD_SAVE | wxFD_OVERWRITE_PROMPT};
+    wxFileDialog dialog{parent,
+                        shown(say("Save this page")),
+                        wxString{},
+                        shown(name + ".pdf"),
+                        shown(say("A page to print") + " (*.pdf)|*.pdf|" + say("A page for a browser") +
+                              " (*.html)|*.html|" + say("A workbook for a spreadsheet") + " (*.xlsx)|*.xlsx"),
+                        wxFD_SAVE | wxFD_OVERWRITE_PROMPT};
     auto path = answer(dialog);
-    if (path && !path->has_extension()) path->replace_extension(dialog.GetFilterIndex() == 1 ? ".html" : ".pdf");
+    constexpr std::array kKinds{".pdf", ".html", ".xlsx"};
+    if (path && !path->has_extension())
+        path->replace_extension(kKinds.at(static_cast<std::size_t>(std::max(0, dialog.GetFilterIndex()))));
     return path;
 }
 

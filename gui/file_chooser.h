@@ -15,7 +15,7 @@ public:
     virtual std::optional<std::filesystem::path> shop_to_open(wxWindow* parent) = 0;
     // Where a new shop is to stand; never a file that is there already.
     virtual std::optional<std::filesystem::path> shop_to_make(wxWindow* parent) = 0;
-    // A page to write: the suffix, .pdf or .html, says which kind.
+    // A page to write: the suffix, .pdf, .html or .xlsx, says which kind.
     virtual std::optional<std::filesystem::path> page_to_save(wxWindow* parent, const std::string& name) = 0;
 };
 

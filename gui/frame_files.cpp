@@ -19,6 +19,7 @@
 #include "reports/words/trouble_words.h"
 #include "reports/write/html.h"
 #include "reports/write/pdf.h"
+#include "reports/write/xlsx.h"
 
 namespace dyestead::gui {
 
@@ -28,8 +29,9 @@ namespace {
 
 // Throws: db::ShopTrouble when the page cannot be written in full.
 void write_page(const std::filesystem::path& path, const reports::Document& document) {
-    const std::string bytes =
-        path.extension() == ".html" ? reports::write_html(document) : reports::write_pdf(document);
+    const std::string bytes = path.extension() == ".html"   ? reports::write_html(document)
+                              : path.extension() == ".xlsx" ? reports::write_xlsx(document)
+                                                            : reports::write_pdf(document);
     std::ofstream file(path, std::ios::binary);
     file.write(bytes.data(), static_cast<std::streamsize>(bytes.size()));
     file.close();

@@ -120,7 +120,8 @@ public:
             const Band& at = drawn_of_.at(of);
             Matter matter{
                 of, {value_at(of, at.bad), value_at(of, at.usual), value_at(of, at.good)}, perfect_forecast(of)};
-            if (matter.swing() > 0 || matter.perfect_forecast > 0) result.push_back(matter);
+            // Where growing loses, a lost crop loses less: true, and no help to anybody.
+            if (matter.season.good > matter.season.bad || matter.perfect_forecast > 0) result.push_back(matter);
         }
         std::ranges::stable_sort(result, std::greater{}, &Matter::swing);
         return result;

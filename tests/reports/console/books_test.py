@@ -359,6 +359,18 @@ class Report(Books):
         self.assertIn("in-progress", self.refused("report", "trace", shop))
         self.assertIn('"moon"', self.refused("report", "trace", shop, "--of", "moon"))
 
+    def test_a_fair_says_whether_to_go_again_and_prices_what_changed(self):
+        shop = self.shop()
+        result = json.loads(self.done("report", "fair-result", shop, "--format", "json"))
+        worth = result["figures"]["earned_per_stall_hour"] >= 12.71  # what an hour is to bring on that day
+        said = " ".join(self.done("report", "fair-result", shop).split())
+        self.assertIn("Go again: with" if worth else "Think twice before going again", said)
+        self.assertIn("What changed since 1 August 2026", self.done("report", "prices", shop))
+        changed = self.done("report", "prices", shop, "--from", "2026-01-01")
+        self.assertIn("What changed since 1 January 2026", changed)
+        self.assertNotIn("What changed", self.done("report", "prices", shop, "--from", "2026-11-01"))
+        self.refused("report", "prices", shop, "--from", "2027-01-01")
+
     def test_what_is_asked_wrongly_names_what_there_is(self):
         shop = self.shop()
         self.assertIn(
