@@ -33,7 +33,7 @@ std::string listed(const std::vector<std::string>& names) {
 std::string sold_to(const Shop& shop, const SaleLine& line) {
     const Sale* sale = shop.find(line.head);
     if (sale == nullptr) return {};
-    const std::string buyer = sale->buyer.value_or("");
+    std::string buyer = sale->buyer.value_or("");
     const std::string order = sale->order_number.value_or("");
     if (!buyer.empty() && !order.empty())
         return say("{buyer}, order {order}", arg("buyer", buyer), arg("order", order));
@@ -136,7 +136,7 @@ std::string went_to(const Shop& shop, const Whereabouts& there) {
 }
 
 std::string went_to_with_note(const Shop& shop, const Whereabouts& there) {
-    const std::string place = went_to(shop, there);
+    std::string place = went_to(shop, there);
     const auto* loss = fact_of<Loss>(shop, there);
     if (loss == nullptr || !loss->note || loss->note->empty()) return place;
     return say("{reason}: {note}", arg("reason", place), arg("note", *loss->note));
