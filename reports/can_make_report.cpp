@@ -1,10 +1,9 @@
 #include "reports/can_make_report.h"
 
 #include "domain/facts/material_amount.h"
-#include "domain/text/amounts.h"
+#include "reports/begin_document.h"
 #include "reports/cells.h"
 #include "reports/words/caution_words.h"
-#include "reports/words/finding_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/unsaid_words.h"
@@ -35,12 +34,10 @@ std::string headline(const Shop& shop, Key<Material> bar, const CanMake& answer)
 }  // namespace
 
 Document can_make_report(const Shop& shop, const Ledger& ledger, Key<Material> bar, const CanMake& answer) {
-    Document document{
-        .report = "can-make",
-        .as_of = print(ledger.as_of),
-        .currency = currency_of(shop),
-        .title = say_count("One loaf of {bar}: is everything there?", "{count} loaves of {bar}: is everything there?",
-                           static_cast<std::uint64_t>(answer.loaves), arg("bar", called(shop, bar)))};
+    Document document = begin_document(
+        shop, ledger, "can-make",
+        say_count("One loaf of {bar}: is everything there?", "{count} loaves of {bar}: is everything there?",
+                  static_cast<std::uint64_t>(answer.loaves), arg("bar", called(shop, bar))));
     document.blocks.push_back(Headline{headline(shop, bar, answer)});
     Table table{.title = tr("What it takes"),
                 .columns = {{tr("what")},
@@ -73,7 +70,6 @@ Document can_make_report(const Shop& shop, const Ledger& ledger, Key<Material> b
     for (const Unsaid what : answer.loaf.unsaid)
         document.blocks.push_back(Paragraph{unsaid_sentence(what, called(shop, bar)), Tone::small});
     if (lye) document.blocks.push_back(Paragraph{lye_caution(), Tone::caution});
-    document.findings = finding_lines(shop, ledger.findings);
     document.figures = {{"loaves", answer.loaves}, {"most_loaves", answer.most_loaves}};
     return document;
 }

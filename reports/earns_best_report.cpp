@@ -3,11 +3,11 @@
 #include <algorithm>
 
 #include "domain/facts/material_amount.h"
-#include "domain/text/amounts.h"
+#include "reports/add_blocks.h"
+#include "reports/begin_document.h"
 #include "reports/cells.h"
 #include "reports/words/caution_words.h"
 #include "reports/words/earns_best_words.h"
-#include "reports/words/finding_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 
@@ -18,36 +18,31 @@ class EarnsBestReport {
 public:
     EarnsBestReport(const Shop& shop, const Ledger& ledger, const EarnsBest& answer)
         : shop_{shop}, answer_{answer}, currency_{currency_of(shop)} {
-        document_ = {.report = "earns-best",
-                     .as_of = print(ledger.as_of),
-                     .currency = currency_,
-                     .title = say("What to make, {day}", arg("day", shown_date(ledger.as_of)))};
-        document_.findings = finding_lines(shop, ledger.findings);
+        document_ = begin_document(
+            shop, ledger, "earns-best", say("What to make, {day}", arg("day", shown_date(ledger.as_of))));
     }
 
     Document take() {
         document_.blocks.push_back(Headline{earns_best_headline(shop_, answer_)});
-        for (std::string& each : earns_best_sentences(shop_, answer_)) paragraph(std::move(each));
-        document_.blocks.push_back(ranking());
-        document_.blocks.push_back(plan());
+        for (std::string& each : earns_best_sentences(shop_, answer_)) add_paragraph(document_, std::move(each));
+        add_table(document_, ranking());
+        add_table(document_, plan());
         shortages();
-        for (std::string& each : earns_best_missing(shop_, answer_)) paragraph(std::move(each), Tone::small);
-        paragraph(
+        for (std::string& each : earns_best_missing(shop_, answer_))
+            add_paragraph(document_, std::move(each), Tone::small);
+        add_paragraph(
+            document_,
             tr("Made at today's prices of materials, sold at today's shelf prices; your own hours are not taken off, "
                "for they are what is shared out. Powder of your own on the shelf counts as there and paid for. How "
                "many moulds and how much curing room there is stands in no record, so neither sets a limit here."),
             Tone::small);
-        paragraph(verdict_is_a_sum(), Tone::small);
-        paragraph(lye_caution(), Tone::caution);
+        add_paragraph(document_, verdict_is_a_sum(), Tone::small);
+        add_paragraph(document_, lye_caution(), Tone::caution);
         figures();
         return std::move(document_);
     }
 
 private:
-    void paragraph(std::string text, Tone tone = Tone::plain) {
-        if (!text.empty()) document_.blocks.push_back(Paragraph{std::move(text), tone});
-    }
-
     std::uint64_t months() const { return static_cast<std::uint64_t>(answer_.months); }
     std::string bar(const BarEarns& each) const { return called(shop_, each.bar); }
 
@@ -147,7 +142,8 @@ private:
         }
         if (table.rows.empty()) {
             if (std::ranges::any_of(answer_.bars, [](const BarEarns& each) { return each.make > 0; }))
-                paragraph(
+                add_paragraph(
+                    document_,
                     tr("Nothing runs short: there is enough for all that is wanted. More customers would bring "
                        "more, more stock would not."));
             return;

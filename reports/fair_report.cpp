@@ -2,21 +2,13 @@
 
 #include <cmath>
 
-#include "domain/text/amounts.h"
+#include "reports/begin_document.h"
 #include "reports/cells.h"
-#include "reports/words/finding_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 
 namespace dyestead::reports {
 namespace {
-
-Document begin(const Shop& shop, const Ledger& ledger, const char* name, std::string title) {
-    Document document{
-        .report = name, .as_of = print(ledger.as_of), .currency = currency_of(shop), .title = std::move(title)};
-    document.findings = finding_lines(shop, ledger.findings);
-    return document;
-}
 
 Cell count(int number) {
     return {.shown = fmt::to_string(number), .number = number};
@@ -74,9 +66,9 @@ std::string pour_by(const TakeBars& bar, Day today) {
 Document fair_plan_report(const Shop& shop, const Ledger& ledger, const FairPlan& plan) {
     const Fair& fair = *shop.find(plan.fair);
     const std::string currency = currency_of(shop);
-    Document document =
-        begin(shop, ledger, "fair-plan",
-              say("What to take to the {fair}, {day}", arg("fair", fair.name), arg("day", shown_date(fair.date))));
+    Document document = begin_document(
+        shop, ledger, "fair-plan",
+        say("What to take to the {fair}, {day}", arg("fair", fair.name), arg("day", shown_date(fair.date))));
     int taken = 0;
     for (const TakeBars& each : plan.bars) taken += each.take;
     if (taken == 0)
@@ -130,8 +122,8 @@ Document fair_result_report(const Shop& shop, const Ledger& ledger, const FairRe
     const Fair& fair = *shop.find(result.fair);
     const std::string currency = currency_of(shop);
     Document document =
-        begin(shop, ledger, "fair-result",
-              say("How the {fair} went, {day}", arg("fair", fair.name), arg("day", shown_date(fair.date))));
+        begin_document(shop, ledger, "fair-result",
+                       say("How the {fair} went, {day}", arg("fair", fair.name), arg("day", shown_date(fair.date))));
     if (result.per_hour)
         document.blocks.push_back(
             Headline{say("{sold} bars sold for {takings}; an hour of making and selling together earned {hour}.",

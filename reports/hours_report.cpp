@@ -3,10 +3,9 @@
 #include <array>
 
 #include "domain/ledger/hours.h"
-#include "domain/text/amounts.h"
+#include "reports/begin_document.h"
 #include "reports/cells.h"
 #include "reports/statement_parts.h"
-#include "reports/words/finding_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/statement_words.h"
@@ -22,11 +21,10 @@ double minutes(Minutes time) {
 
 Document hours_report(const Shop& shop, const Ledger& ledger, Period period) {
     const std::string currency = currency_of(shop);
-    Document document{.report = "hours",
-                      .as_of = print(ledger.as_of),
-                      .currency = currency,
-                      .title = say("Your own hours from {first} to {last}", arg("first", shown_date(period.first)),
-                                   arg("last", shown_date(period.last)))};
+    Document document =
+        begin_document(shop, ledger, "hours",
+                       say("Your own hours from {first} to {last}", arg("first", shown_date(period.first)),
+                           arg("last", shown_date(period.last))));
     Table table{.title = tr("By stage of the work"),
                 .columns = {{tr("at what")},
                             {tr("who")},
@@ -58,7 +56,6 @@ Document hours_report(const Shop& shop, const Ledger& ledger, Period period) {
                      arg("time", shown_minutes(minutes(total))), arg("money", shown_money(labour, currency)))});
     document.blocks.push_back(std::move(table));
     document.blocks.push_back(tie_line(shop, ledger, period));
-    document.findings = finding_lines(shop, ledger.findings);
     return document;
 }
 

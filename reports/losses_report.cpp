@@ -3,10 +3,10 @@
 #include "domain/facts/material_amount.h"
 #include "domain/ledger/losses.h"
 #include "domain/text/amounts.h"
+#include "reports/begin_document.h"
 #include "reports/cells.h"
 #include "reports/statement_parts.h"
 #include "reports/words/fact_words.h"
-#include "reports/words/finding_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/statement_words.h"
@@ -24,11 +24,10 @@ Cell amount(const Shop& shop, const LossLine& line) {
 
 Document losses_report(const Shop& shop, const Ledger& ledger, Period period) {
     const std::string currency = currency_of(shop);
-    Document document{.report = "losses",
-                      .as_of = print(ledger.as_of),
-                      .currency = currency,
-                      .title = say("Lost and given away from {first} to {last}, at cost without your own hours",
-                                   arg("first", shown_date(period.first)), arg("last", shown_date(period.last)))};
+    Document document =
+        begin_document(shop, ledger, "losses",
+                       say("Lost and given away from {first} to {last}, at cost without your own hours",
+                           arg("first", shown_date(period.first)), arg("last", shown_date(period.last))));
     const auto money = arg("currency", currency);
     Table table{.title = tr("Line by line"),
                 .columns = {{tr("day")},
@@ -62,7 +61,6 @@ Document losses_report(const Shop& shop, const Ledger& ledger, Period period) {
             arg("lost", shown_money(lost.cash(), currency)), arg("given", shown_money(given.cash(), currency)))});
     document.blocks.push_back(std::move(table));
     document.blocks.push_back(tie_line(shop, ledger, period));
-    document.findings = finding_lines(shop, ledger.findings);
     return document;
 }
 

@@ -1,12 +1,11 @@
 #include "reports/memory_report.h"
 
 #include "domain/decisions/memory_kept.h"
-#include "domain/text/amounts.h"
 #include "reports/add_blocks.h"
+#include "reports/begin_document.h"
 #include "reports/verdict_figures.h"
 #include "reports/verdict_tables.h"
 #include "reports/words/caution_words.h"
-#include "reports/words/finding_words.h"
 #include "reports/words/memory_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
@@ -14,11 +13,9 @@
 #include "reports/words/verdict_words.h"
 
 namespace dyestead::reports {
-namespace {
-
-Table answers_table(const Shop& shop, const Ledger& ledger, const Verdict& verdict) {
+Table answers_table(const Shop& shop, Day as_of, Key<dyestead::Colour> colour) {
     Table table{.title = tr("Your answers"), .columns = {{tr("asked")}, {tr("from memory")}}};
-    const MemoryAnswers answers = answers_on_record(shop, verdict.colour, ledger.as_of);
+    const MemoryAnswers answers = answers_on_record(shop, colour, as_of);
     for (std::size_t i = 0; i < kRecalled; ++i) {
         const auto blank = static_cast<Recalled>(i);
         const auto answer = answers.find(blank);
@@ -30,6 +27,8 @@ Table answers_table(const Shop& shop, const Ledger& ledger, const Verdict& verdi
     return table;
 }
 
+namespace {
+
 // What the answers cannot tell has no figure. The hurdle is the hourly target itself.
 std::vector<Figure> figures_of(const Verdict& verdict) {
     Verdict said = verdict;
@@ -40,10 +39,7 @@ std::vector<Figure> figures_of(const Verdict& verdict) {
 }  // namespace
 
 Document memory_report(const Shop& shop, const Ledger& ledger, const Verdict& verdict) {
-    Document out{.report = "verdict",
-                 .as_of = print(ledger.as_of),
-                 .currency = currency_of(shop),
-                 .title = verdict_title(shop, verdict)};
+    Document out = begin_document(shop, ledger, "verdict", verdict_title(shop, verdict));
     out.blocks.push_back(Headline{verdict_headline(shop, verdict)});
     add_paragraphs(out, too_soon_lines(shop, verdict));
     add_paragraph(out, memory_bar_line(shop, verdict));
@@ -54,9 +50,8 @@ Document memory_report(const Shop& shop, const Ledger& ledger, const Verdict& ve
     add_paragraphs(out, verdict_cautions(shop, verdict), Tone::caution);
     add_table(out, what_would_turn_it(shop, verdict));
     add_paragraphs(out, powder_notes(shop, verdict));
-    add_table(out, answers_table(shop, ledger, verdict));
+    add_table(out, answers_table(shop, ledger.as_of, verdict.colour));
     out.figures = figures_of(verdict);
-    out.findings = finding_lines(shop, ledger.findings);
     return out;
 }
 

@@ -6,6 +6,9 @@
 
 namespace dyestead::reports {
 
+// What was asked, and what was answered by a day.
+Table answers_table(const Shop& shop, Day as_of, Key<dyestead::Colour> colour);
+
 // Requires: verdict.from_memory; the answers are in the shop.
 Document memory_report(const Shop& shop, const Ledger& ledger, const Verdict& verdict);
 

@@ -1,10 +1,9 @@
 #include "reports/money_report.h"
 
 #include "domain/ledger/money_flow.h"
-#include "domain/text/amounts.h"
+#include "reports/begin_document.h"
 #include "reports/cells.h"
 #include "reports/statement_parts.h"
-#include "reports/words/finding_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/statement_words.h"
@@ -37,11 +36,10 @@ void add_side(Document& document, const std::array<Money, Size>& all, Money tota
 Document money_report(const Shop& shop, const Ledger& ledger, Period period) {
     const MoneyFlow flow = money_flow(shop, ledger, period);
     const std::string currency = currency_of(shop);
-    Document document{.report = "money",
-                      .as_of = print(ledger.as_of),
-                      .currency = currency,
-                      .title = say("Money in and out from {first} to {last}", arg("first", shown_date(period.first)),
-                                   arg("last", shown_date(period.last)))};
+    Document document =
+        begin_document(shop, ledger, "money",
+                       say("Money in and out from {first} to {last}", arg("first", shown_date(period.first)),
+                           arg("last", shown_date(period.last))));
     const Money left = flow.total_in() - flow.total_out();
     document.blocks.push_back(Headline{
         say("{in} came in and {out} went out: {left} between them.", arg("in", shown_money(flow.total_in(), currency)),
@@ -54,7 +52,6 @@ Document money_report(const Shop& shop, const Ledger& ledger, Period period) {
            "also among the bills paid, count it once."),
         Tone::small});
     document.blocks.push_back(tie_line(shop, ledger, period));
-    document.findings = finding_lines(shop, ledger.findings);
     return document;
 }
 

@@ -1,10 +1,9 @@
 #include "reports/plants_report.h"
 
-#include "domain/text/amounts.h"
 #include "reports/add_blocks.h"
+#include "reports/begin_document.h"
 #include "reports/cells.h"
 #include "reports/words/caution_words.h"
-#include "reports/words/finding_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 
@@ -52,10 +51,7 @@ Cell fine_cell(std::optional<double> value, const std::string& currency) {
 
 Document plants_report(const Shop& shop, const Ledger& ledger, const std::vector<PlantCompared>& plants) {
     const std::string currency = currency_of(shop);
-    Document out{.report = "plants",
-                 .as_of = print(ledger.as_of),
-                 .currency = currency,
-                 .title = tr("Which plant is worth most?")};
+    Document out = begin_document(shop, ledger, "plants", tr("Which plant is worth most?"));
     out.blocks.push_back(Headline{headline(shop, plants, currency)});
     Table table{.title = tr("The colours side by side"),
                 .columns = {{tr("colour")},
@@ -89,7 +85,6 @@ Document plants_report(const Shop& shop, const Ledger& ledger, const std::vector
     line_up(table, 2);
     add_table(out, std::move(table));
     add_paragraph(out, verdict_is_a_sum(), Tone::small);
-    out.findings = finding_lines(shop, ledger.findings);
     return out;
 }
 

@@ -3,9 +3,9 @@
 #include <algorithm>
 
 #include "domain/decisions/price_changes.h"
-#include "domain/text/amounts.h"
+#include "reports/add_blocks.h"
+#include "reports/begin_document.h"
 #include "reports/cells.h"
-#include "reports/words/finding_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/unsaid_words.h"
@@ -20,18 +20,15 @@ class PricesReport {
 public:
     PricesReport(const Shop& shop, const Ledger& ledger, const Prices& answer, Day since)
         : shop_{shop}, answer_{answer}, currency_{currency_of(shop)}, since_{since} {
-        document_ = {.report = "prices",
-                     .as_of = print(ledger.as_of),
-                     .currency = currency_,
-                     .title = say("Prices on {day}", arg("day", shown_date(ledger.as_of)))};
-        document_.findings = finding_lines(shop, ledger.findings);
+        document_ =
+            begin_document(shop, ledger, "prices", say("Prices on {day}", arg("day", shown_date(ledger.as_of))));
     }
 
     Document take() {
         document_.blocks.push_back(Headline{headline()});
         changed();
-        document_.blocks.push_back(aims());
-        document_.blocks.push_back(costs());
+        add_table(document_, aims());
+        add_table(document_, costs());
         missing();
         document_.blocks.push_back(Paragraph{
             tr("Set on what making the bar again would cost today, which is not what the bars on the shelf did cost. "
@@ -43,6 +40,11 @@ public:
 
 private:
     std::string headline() const {
+        const auto known = [](const BarPrice& each) { return each.shelf && each.replacement; };
+        if (std::ranges::none_of(answer_.bars, known))
+            return tr(
+                "No bar has both a price and a cost on record yet: a recipe, what its materials cost and a shelf "
+                "price make one.");
         const BarPrice* worst = nullptr;
         int under = 0;
         for (const BarPrice& each : answer_.bars) {

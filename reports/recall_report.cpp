@@ -6,10 +6,9 @@
 #include "domain/decisions/recall.h"
 #include "domain/decisions/recall_start.h"
 #include "domain/facts/material_amount.h"
-#include "domain/text/amounts.h"
+#include "reports/begin_document.h"
 #include "reports/cells.h"
 #include "reports/words/fact_words.h"
-#include "reports/words/finding_words.h"
 #include "reports/words/names.h"
 #include "reports/words/recall_words.h"
 #include "reports/words/say.h"
@@ -28,9 +27,7 @@ class RecallReport {
 public:
     RecallReport(const Shop& shop, const Ledger& ledger, const Recall& found, const std::string& asked)
         : shop_{shop}, ledger_{ledger}, found_{found} {
-        document_ = {
-            .report = "recall", .as_of = print(ledger.as_of), .currency = currency_of(shop), .title = title(asked)};
-        document_.findings = finding_lines(shop, ledger.findings);
+        document_ = begin_document(shop, ledger, "recall", title(asked));
     }
 
     Document take() {

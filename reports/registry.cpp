@@ -70,17 +70,29 @@ Reply make_verdict(const Question& question) {
     return verdict_report(question.shop, question.ledger, answer);
 }
 
+// What was named is not there, or nothing was named and nothing comes to mind; or there is none at all.
+Trouble none_of(const std::optional<std::string>& named, std::vector<std::string> codes, TroubleId none,
+                TroubleId which) {
+    if (codes.empty()) return Trouble{none};
+    if (!named) return Trouble{which, {{"choices", listed(std::move(codes))}}};
+    return Trouble{TroubleId::not_one_of, {{"value", *named}, {"choices", listed(std::move(codes))}}};
+}
+
 // The head of that code; the one that stands in for it where none is named.
 template <class Fact>
 std::variant<Key<Fact>, Trouble> asked_for(const Shop& shop, const std::optional<std::string>& code,
-                                           std::optional<Key<Fact>> otherwise) {
+                                           std::optional<Key<Fact>> otherwise, TroubleId none, TroubleId which) {
     std::vector<std::string> codes;
     for (const Fact& fact : shop.all<Fact>()) {
         if (code && fact.code == *code) return fact.key;
         codes.push_back(fact.code);
     }
     if (!code && otherwise) return *otherwise;
-    return Trouble{TroubleId::not_one_of, {{"value", code.value_or("")}, {"choices", listed(std::move(codes))}}};
+    return none_of(code, std::move(codes), none, which);
+}
+
+std::variant<Key<Fair>, Trouble> fair_asked(const Question& question, std::optional<Key<Fair>> otherwise) {
+    return asked_for<Fair>(question.shop, question.fair, otherwise, TroubleId::no_fair, TroubleId::which_fair);
 }
 
 Reply make_prices(const Question& question) {
@@ -109,7 +121,8 @@ Reply make_earns_best(const Question& question) {
     if (question.months) terms.months = *question.months;
     terms.hours = question.hours;
     if (question.of) {
-        const auto material = asked_for<Material>(question.shop, question.of, std::nullopt);
+        const auto material = asked_for<Material>(
+            question.shop, question.of, std::nullopt, TroubleId::no_material, TroubleId::no_material);
         if (const auto* trouble = std::get_if<Trouble>(&material)) return *trouble;
         terms.scarce = std::get<Key<Material>>(material);
     }
@@ -117,14 +130,14 @@ Reply make_earns_best(const Question& question) {
 }
 
 Reply make_fair_plan(const Question& question) {
-    const auto fair = asked_for<Fair>(question.shop, question.fair, next_fair(question.shop, question.ledger.as_of));
+    const auto fair = fair_asked(question, next_fair(question.shop, question.ledger.as_of));
     if (const auto* trouble = std::get_if<Trouble>(&fair)) return *trouble;
     return fair_plan_report(
         question.shop, question.ledger, fair_plan(question.shop, question.ledger, std::get<Key<Fair>>(fair)));
 }
 
 Reply make_fair_result(const Question& question) {
-    const auto fair = asked_for<Fair>(question.shop, question.fair, last_fair(question.shop, question.ledger.as_of));
+    const auto fair = fair_asked(question, last_fair(question.shop, question.ledger.as_of));
     if (const auto* trouble = std::get_if<Trouble>(&fair)) return *trouble;
     return fair_result_report(
         question.shop, question.ledger, fair_result(question.shop, question.ledger, std::get<Key<Fair>>(fair)));
@@ -150,8 +163,7 @@ Reply make_can_make(const Question& question) {
                 can_make(question.shop, question.ledger, bar->key, question.loaves, question.ledger.as_of));
         codes.push_back(bar->code);
     }
-    return Trouble{
-        TroubleId::not_one_of, {{"value", question.bar.value_or("")}, {"choices", listed(std::move(codes))}}};
+    return none_of(question.bar, std::move(codes), TroubleId::no_bar, TroubleId::which_bar);
 }
 
 Reply make_stock_value(const Question& question) {

@@ -2,8 +2,8 @@
 
 #include "domain/facts/material_amount.h"
 #include "domain/text/amounts.h"
+#include "reports/begin_document.h"
 #include "reports/cells.h"
-#include "reports/words/finding_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 
@@ -18,11 +18,8 @@ class ReorderReport {
 public:
     ReorderReport(const Shop& shop, const Ledger& ledger, const Reorder& answer)
         : shop_{shop}, ledger_{ledger}, answer_{answer}, currency_{currency_of(shop)} {
-        document_ = {.report = "reorder",
-                     .as_of = print(ledger.as_of),
-                     .currency = currency_,
-                     .title = say("What to order, {day}", arg("day", shown_date(ledger.as_of)))};
-        document_.findings = finding_lines(shop, ledger.findings);
+        document_ =
+            begin_document(shop, ledger, "reorder", say("What to order, {day}", arg("day", shown_date(ledger.as_of))));
     }
 
     Document take() {

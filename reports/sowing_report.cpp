@@ -2,10 +2,11 @@
 
 #include <algorithm>
 
-#include "domain/text/amounts.h"
+#include "domain/ledger/in_force.h"
+#include "reports/add_blocks.h"
+#include "reports/begin_document.h"
 #include "reports/cells.h"
 #include "reports/words/caution_words.h"
-#include "reports/words/finding_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/sowing_words.h"
@@ -13,23 +14,12 @@
 namespace dyestead::reports {
 namespace {
 
-// The newest answer on whether the colour is allowed.
-std::optional<Allowed> allowed(const Shop& shop, Key<dyestead::Colour> colour, Day day) {
-    std::optional<Allowed> newest;
-    for (const Allowed& each : shop.all<Allowed>())
-        if (each.colour == colour && each.date <= day && (!newest || each.date >= newest->date)) newest = each;
-    return newest;
-}
-
 class SowingReport {
 public:
     SowingReport(const Shop& shop, const Ledger& ledger, const Sowing& answer)
         : shop_{shop}, ledger_{ledger}, answer_{answer}, currency_{currency_of(shop)} {
-        document_ = {.report = "sowing",
-                     .as_of = print(ledger.as_of),
-                     .currency = currency_,
-                     .title = say("What to sow, {day}", arg("day", shown_date(ledger.as_of)))};
-        document_.findings = finding_lines(shop, ledger.findings);
+        document_ =
+            begin_document(shop, ledger, "sowing", say("What to sow, {day}", arg("day", shown_date(ledger.as_of))));
     }
 
     Document take() {
@@ -38,22 +28,22 @@ public:
             document_.blocks.push_back(beds());
             ground();
             for (const ColourSowing& each : answer_.colours) of_colour(each);
-            paragraph(tr("A bad year takes the worst season on record at every step together, a good one the best: few "
-                         "years will be as bad or as good. Failed plantings and failed vats are in."),
-                      Tone::small);
-            paragraph(tr("Frost dates are not on record: where a frost can still come after the day given, sow under "
-                         "cover and plant out later."),
-                      Tone::small);
+            add_paragraph(
+                document_,
+                tr("A bad year takes the worst season on record at every step together, a good one the best: few "
+                   "years will be as bad or as good. Failed plantings and failed vats are in."),
+                Tone::small);
+            add_paragraph(
+                document_,
+                tr("Frost dates are not on record: where a frost can still come after the day given, sow under "
+                   "cover and plant out later."),
+                Tone::small);
         }
         figures();
         return std::move(document_);
     }
 
 private:
-    void paragraph(std::string text, Tone tone = Tone::plain) {
-        if (!text.empty()) document_.blocks.push_back(Paragraph{std::move(text), tone});
-    }
-
     std::string plant(const ColourSowing& colour) const {
         return colour.plant ? called(shop_, *colour.plant) : std::string{};
     }
@@ -118,17 +108,19 @@ private:
     }
 
     void ground() {
-        if (answer_.bed_m2 <= 0) return paragraph(tr("No bed is on record, so whether there is room is not known."));
+        if (answer_.bed_m2 <= 0)
+            return add_paragraph(document_, tr("No bed is on record, so whether there is room is not known."));
         const auto all = arg("all", shown_m2(answer_.bed_m2));
         const auto free = arg("free", shown_m2(answer_.free_m2));
         const auto wanted = arg("wanted", shown_m2(answer_.wanted_m2));
         if (answer_.wanted_m2 <= 0) return;
         if (!answer_.too_small)
-            return paragraph(
-                say("The beds on record are {all}; {free} of them are free when the last of it is sown, and "
-                    "{wanted} are wanted in a usual year: there is room.",
-                    all, free, wanted));
-        paragraph(
+            return add_paragraph(
+                document_, say("The beds on record are {all}; {free} of them are free when the last of it is sown, and "
+                               "{wanted} are wanted in a usual year: there is room.",
+                               all, free, wanted));
+        add_paragraph(
+            document_,
             say("The beds on record are {all}; {free} of them are free when the last of it is sown, but {wanted} are "
                 "wanted in a usual year: there is not room for all.",
                 all, free, wanted));
@@ -151,13 +143,14 @@ private:
 
     void of_colour(const ColourSowing& colour) {
         document_.blocks.push_back(Section{called(shop_, colour.colour)});
-        for (std::string& each : sowing_sentences(shop_, colour)) paragraph(std::move(each));
+        for (std::string& each : sowing_sentences(shop_, colour)) add_paragraph(document_, std::move(each));
         document_.blocks.push_back(steps(colour));
-        paragraph(
-            allowed_sentence(colour_in_a_sentence(shop_, colour.colour), allowed(shop_, colour.colour, ledger_.as_of)),
-            Tone::caution);
+        add_paragraph(document_,
+                      allowed_sentence(colour_in_a_sentence(shop_, colour.colour),
+                                       allowed_in_force(shop_, colour.colour, ledger_.as_of)),
+                      Tone::caution);
         const Plant* plant = colour.plant ? shop_.find(*colour.plant) : nullptr;
-        if (plant != nullptr) paragraph(caution_sentence(plant->caution, plant->name), Tone::caution);
+        if (plant != nullptr) add_paragraph(document_, caution_sentence(plant->caution, plant->name), Tone::caution);
     }
 
     // From the bars back to the seed, one step a row.

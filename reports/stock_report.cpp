@@ -4,10 +4,9 @@
 
 #include "domain/facts/material_amount.h"
 #include "domain/ledger/write_down.h"
-#include "domain/text/amounts.h"
+#include "reports/begin_document.h"
 #include "reports/cells.h"
 #include "reports/statement_parts.h"
-#include "reports/words/finding_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/statement_words.h"
@@ -23,11 +22,9 @@ public:
           currency_{currency_of(shop)},
           value_{stock_value(shop, ledger, ledger.as_of)},
           written_down_{write_down(shop, ledger, ledger.as_of)} {
-        document_ = {
-            .report = "stock-value",
-            .as_of = print(ledger.as_of),
-            .currency = currency_,
-            .title = say("Stock on {day} at cost, without your own hours", arg("day", shown_date(ledger.as_of)))};
+        document_ =
+            begin_document(shop, ledger, "stock-value",
+                           say("Stock on {day} at cost, without your own hours", arg("day", shown_date(ledger.as_of))));
     }
 
     Document take() {
@@ -46,7 +43,6 @@ public:
                "your accountant which figure counts."),
             Tone::small});
         document_.blocks.push_back(tie_line(shop_, ledger_, period_of(shop_, ledger_, std::nullopt)));
-        document_.findings = finding_lines(shop_, ledger_.findings);
         return std::move(document_);
     }
 

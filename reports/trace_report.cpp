@@ -7,10 +7,10 @@
 #include "domain/ledger/trace.h"
 #include "domain/ledger/where_used.h"
 #include "domain/text/amounts.h"
+#include "reports/begin_document.h"
 #include "reports/cells.h"
 #include "reports/statement_parts.h"
 #include "reports/words/fact_words.h"
-#include "reports/words/finding_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/statement_words.h"
@@ -71,7 +71,7 @@ std::optional<Account> account_of(const Shop& shop, const Ledger& ledger, const 
 class TraceReport {
 public:
     TraceReport(const Shop& shop, const Ledger& ledger) : shop_{shop}, ledger_{ledger}, currency_{currency_of(shop)} {
-        document_ = {.report = "trace", .as_of = print(ledger.as_of), .currency = currency_, .title = {}};
+        document_ = begin_document(shop, ledger, "trace", {});
     }
 
     Document of_term(Term term, Period period) {
@@ -105,10 +105,7 @@ private:
         return ledger_.accounts.pools + static_cast<Account>(material - shop_.all<Material>().data());
     }
 
-    Document finish() {
-        document_.findings = finding_lines(shop_, ledger_.findings);
-        return std::move(document_);
-    }
+    Document finish() { return std::move(document_); }
 
     void add_leaves(const std::vector<Leaf>& leaves) {
         const auto money = arg("currency", currency_);

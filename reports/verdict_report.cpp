@@ -2,14 +2,13 @@
 
 #include <iterator>
 
-#include "domain/text/amounts.h"
 #include "reports/add_blocks.h"
+#include "reports/begin_document.h"
 #include "reports/memory_report.h"
 #include "reports/verdict_figures.h"
 #include "reports/verdict_tables.h"
 #include "reports/words/caution_words.h"
 #include "reports/words/doubt_words.h"
-#include "reports/words/finding_words.h"
 #include "reports/words/improve_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
@@ -74,17 +73,15 @@ void add_records(Document& to, const Shop& shop, const Verdict& verdict) {
 
 Document verdict_report(const Shop& shop, const Ledger& ledger, const Verdict& verdict) {
     if (verdict.from_memory) return memory_report(shop, ledger, verdict);
-    Document out{.report = "verdict",
-                 .as_of = print(ledger.as_of),
-                 .currency = currency_of(shop),
-                 .title = verdict_title(shop, verdict)};
+    Document out = begin_document(shop, ledger, "verdict", verdict_title(shop, verdict));
     add_answer(out, shop, verdict);
     add_one_bar(out, shop, verdict);
     add_what_would_help(out, shop, ledger, verdict);
     add_records(out, shop, verdict);
     out.figures = all_figures(verdict);
-    out.findings = verdict_finding_lines(shop, verdict.findings);
-    std::ranges::move(finding_lines(shop, ledger.findings), std::back_inserter(out.findings));
+    auto first = verdict_finding_lines(shop, verdict.findings);
+    std::ranges::move(out.findings, std::back_inserter(first));
+    out.findings = std::move(first);
     return out;
 }
 

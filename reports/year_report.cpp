@@ -2,10 +2,9 @@
 
 #include "domain/ledger/earned.h"
 #include "domain/ledger/write_down.h"
-#include "domain/text/amounts.h"
+#include "reports/begin_document.h"
 #include "reports/cells.h"
 #include "reports/statement_parts.h"
-#include "reports/words/finding_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/statement_words.h"
@@ -21,11 +20,9 @@ public:
           period_{period},
           year_{earned(shop, ledger, period)},
           currency_{currency_of(shop)} {
-        document_ = {.report = "year",
-                     .as_of = print(ledger.as_of),
-                     .currency = currency_,
-                     .title = say("What was earned from {first} to {last}, at cost without your own hours",
-                                  arg("first", shown_date(period.first)), arg("last", shown_date(period.last)))};
+        document_ = begin_document(shop, ledger, "year",
+                                   say("What was earned from {first} to {last}, at cost without your own hours",
+                                       arg("first", shown_date(period.first)), arg("last", shown_date(period.last))));
     }
 
     Document take() {
@@ -39,7 +36,6 @@ public:
                "has them at what an hour is to bring. Ask your accountant which figure counts."),
             Tone::small});
         document_.blocks.push_back(tie_line(shop_, ledger_, period_));
-        document_.findings = finding_lines(shop_, ledger_.findings);
         return std::move(document_);
     }
 

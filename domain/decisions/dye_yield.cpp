@@ -6,7 +6,6 @@ namespace dyestead {
 namespace {
 
 constexpr double kSupposed = 1;
-constexpr double kSupposedWeak = 1.0 / 3;
 
 std::optional<double> stated(const std::optional<Ratio>& ratio) {
     return ratio && ratio->top > 0 ? std::optional{number(*ratio)} : std::nullopt;
@@ -14,7 +13,7 @@ std::optional<double> stated(const std::optional<Ratio>& ratio) {
 
 SowingFigure strength_untested(const Plant* plant) {
     const auto usual = plant == nullptr ? std::nullopt : stated(plant->strength_usual);
-    if (!usual) return {{kSupposedWeak, kSupposed, kSupposed}, SowingFrom::supposed, 0};
+    if (!usual) return {{kIfWeaker, kSupposed, kSupposed}, SowingFrom::supposed, 0};
     return {{stated(plant->strength_low).value_or(*usual), usual, stated(plant->strength_high).value_or(*usual)},
             SowingFrom::plant,
             0};

@@ -5,9 +5,6 @@
 namespace dyestead {
 namespace {
 
-// Where it was never tried, the second set of figures supposes the powder to be this weak.
-constexpr double kIfWeaker = 1.0 / 3;
-
 // Nothing is known of kilos: all a vat took stands for one, so that what depends on kilos alone has no meaning here.
 Model model_of(const Memory& memory, double strength) {
     Model model;

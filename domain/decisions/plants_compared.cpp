@@ -4,16 +4,10 @@
 #include <map>
 
 #include "domain/decisions/pigment_pool.h"
+#include "domain/decisions/plant_record.h"
 
 namespace dyestead {
 namespace {
-
-double square_metres(const Shop& shop, const Planting& planting) {
-    const Bed* bed = shop.find(planting.bed);
-    const Amount* area = planting.area ? &*planting.area : bed != nullptr ? &bed->area : nullptr;
-    if (area == nullptr || area->quantity.kind() != Kind::area) return 0;
-    return static_cast<double>(area->quantity.in_base()) / 1e4;
-}
 
 double bed_and_seasons(const Records& records, Key<Colour> colour, Window window) {
     std::map<Key<Planting>, Day> ended;
@@ -28,7 +22,7 @@ double bed_and_seasons(const Records& records, Key<Colour> colour, Window window
         const Day first = std::max(planting.sown, window.first);
         const Day last = end == ended.end() ? window.last : std::min(end->second, window.last);
         if (first > last) continue;
-        sum += square_metres(records.shop, planting) * (year_of(last) - year_of(first) + 1);
+        sum += ground(records.shop, planting) * (year_of(last) - year_of(first) + 1);
     }
     return sum;
 }

@@ -4,6 +4,8 @@
 #include <map>
 #include <set>
 
+#include "domain/ledger/in_force.h"
+
 namespace dyestead {
 namespace {
 
@@ -110,10 +112,7 @@ StandsOn stands_on(const Records& records, const Gathered& gathered, const std::
     if (gathered.target) on.dye_labour = number(pool.all().labour);
     name_left_out(records, colour, on);
     on.already_spent = already_spent(records, colour, window);
-    for (const Allowed& answer : records.shop.all<Allowed>())
-        if (answer.colour == colour && answer.date <= records.ledger.as_of &&
-            (!on.allowed || answer.date >= on.allowed->date))
-            on.allowed = answer;
+    if (const Allowed* answer = allowed_in_force(records.shop, colour, records.ledger.as_of)) on.allowed = *answer;
     on.home_price_from = gathered.prices.own.from;
     on.bought_bar_price_from = gathered.prices.bought.from;
     on.plain_price_from = gathered.prices.plain.from;

@@ -11,6 +11,10 @@ namespace dyestead {
 // g of the standard in one g of the bought-in match.
 double match_strength(const Colour& colour);
 
+// Where powder was never tried, what holds at the bought-in one's strength is shown beside what holds at this: our own
+// choice.
+inline constexpr double kIfWeaker = 1.0 / 3;
+
 struct Strength {
     double tested_share = 0;       // of the grams
     std::optional<double> tested;  // over the tested ones

@@ -15,9 +15,6 @@
 namespace dyestead {
 namespace {
 
-// Where the strength is not tested, the second set of figures supposes the powder to be this weak.
-constexpr double kIfWeaker = 1.0 / 3;
-
 // Plantings of the colour that gave a harvest in those days.
 int plantings_cut(const Records& records, Key<Colour> colour, Window window) {
     std::set<Key<Planting>> cut;

@@ -82,6 +82,14 @@ const PriceBelief* price_belief_in_force(const Shop& shop, Key<Colour> colour, D
     return best;
 }
 
+const Allowed* allowed_in_force(const Shop& shop, Key<Colour> colour, Day day) {
+    const Allowed* newest = nullptr;
+    for (const Allowed& each : shop.all<Allowed>())
+        if (each.colour == colour && each.date <= day && (newest == nullptr || each.date >= newest->date))
+            newest = &each;
+    return newest;
+}
+
 const Person* default_person(const Shop& shop, Day day) {
     const Person* first = nullptr;
     for (const Person& each : shop.all<Person>()) {

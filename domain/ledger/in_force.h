@@ -18,6 +18,8 @@ const ChannelFee* fee_in_force(const Shop& shop, Channel channel, Day day);
 Ratio waiting_share_in_force(const Shop& shop, Day day);  // 0 when none
 std::optional<Money> shelf_price_in_force(const Shop& shop, Key<Material> bar, Day day);
 const PriceBelief* price_belief_in_force(const Shop& shop, Key<Colour> colour, Day day);
+// The newest answer on whether a colour may be sold; null while nobody was asked.
+const Allowed* allowed_in_force(const Shop& shop, Key<Colour> colour, Day day);
 // Who worked where nobody is named: the first by code of the people who are the shop's own that day.
 const Person* default_person(const Shop& shop, Day day);
 

@@ -77,6 +77,11 @@ enum class TroubleId : std::uint8_t {
     no_colour,
     nothing_to_trace,   // --of is missing
     no_such_code,       // --of names nothing that can be traced
+    no_fair,            // none is on record
+    which_fair,         // none is to come, or none was stood: one has to be named
+    no_material,        // nothing to be scarce is on record
+    no_bar,             // no recipe makes one
+    which_bar,          // no batch is planned: one has to be named
     starts_after_end,   // --from is after --as-of
     answers_ended,      // of the ten questions, before the last
     records_decide,     // a vat of the colour is on record

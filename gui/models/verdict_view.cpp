@@ -5,6 +5,7 @@
 #include "gui/models/amounts_shown.h"
 #include "gui/models/trial.h"
 #include "reports/drawing_figures.h"
+#include "reports/memory_report.h"
 #include "reports/verdict_tables.h"
 #include "reports/words/caution_words.h"
 #include "reports/words/doubt_words.h"
@@ -124,6 +125,7 @@ VerdictView verdict_view(const Books& books, const Verdict& verdict) {
     if (verdict.from_memory) {
         view.stands_on = joined(reports::memory_stands_on(verdict));
         view.chart.reset();
+        view.answers = reports::answers_table(books.shop, books.ledger.as_of, verdict.colour);
         return view;
     }
     // One of them fits among the sentences; the others are the table's.

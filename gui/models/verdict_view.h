@@ -20,6 +20,7 @@ struct VerdictView {
     std::string caution;             // whether the colour may be sold at all; blank once it may
     reports::Table side_by_side;
     reports::Table adds_up;     // where one bar's cost comes from
+    reports::Table answers;     // from memory: what was asked and answered, in place of the other tables
     reports::Table how_sure;    // how far each uncertain thing moves a season
     reports::Table would_help;  // the changes that help most, one at a time
     reports::Table hours;       // where the hours went

@@ -96,11 +96,9 @@ wxBoxSizer* VerdictPage::columns() {
     how_sure_ = new Table(tables_, say("What matters most"), Sorting::as_given);
     would_help_ = new Table(tables_, say("What would help"), Sorting::as_given);
     hours_ = new Table(tables_, say("Where the hours went"), Sorting::as_given);
-    tables_->AddPage(side_by_side_, shown(say("Side by side")));
-    tables_->AddPage(adds_up_, shown(say("Adds up")));
-    tables_->AddPage(how_sure_, shown(say("What matters")));
-    tables_->AddPage(would_help_, shown(say("Would help")));
-    tables_->AddPage(hours_, shown(say("Hours")));
+    answers_ = new Table(tables_, say("Your answers"), Sorting::as_given);
+    answers_->Hide();
+    show_tabs(false);
     // After the notebook: a text made right before a control becomes the control's name.
     picture_sentence_ = new WrappedText(sheet_, TextSize::small);
     stands_on_ = new WrappedText(sheet_, TextSize::small);

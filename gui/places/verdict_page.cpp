@@ -51,8 +51,9 @@ VerdictPage::VerdictPage(wxWindow* parent, Host& host) : Page(parent), host_{hos
     });
     why_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) {
         guarded("showing how it adds up", [&] {
-            tables_->SetSelection(1);
-            adds_up_->SetFocus();
+            const int sum = tables_->FindPage(adds_up_);
+            if (sum != wxNOT_FOUND) tables_->SetSelection(static_cast<std::size_t>(sum));
+            tables_->GetCurrentPage()->SetFocus();
         });
     });
     bar_->Bind(
@@ -179,8 +180,25 @@ void VerdictPage::show_tables(const VerdictView& view) {
     how_sure_->show(view.how_sure);
     would_help_->show(view.would_help);
     hours_->show(view.hours);
-    // From memory no cost of a bar is known, so there is nothing to lay side by side.
-    tables_->Show(!verdict_->from_memory);
+    answers_->show(view.answers);
+    if (verdict_->from_memory) answers_->SetMinSize({-1, answers_->full_height()});
+    show_tabs(verdict_->from_memory);
+}
+
+// From memory no cost of a bar is known, so there is nothing to lay side by side: the answers stand in its place.
+void VerdictPage::show_tabs(bool from_memory) {
+    std::vector<std::pair<Table*, std::string>> tabs{{side_by_side_, say("Side by side")},
+                                                     {adds_up_, say("Adds up")},
+                                                     {how_sure_, say("What matters")},
+                                                     {would_help_, say("Would help")},
+                                                     {hours_, say("Hours")}};
+    if (from_memory) tabs = {{answers_, say("Your answers")}};
+    if (tables_->GetPageCount() == tabs.size()) return;
+    while (tables_->GetPageCount() > 0) {
+        tables_->GetPage(0)->Hide();
+        tables_->RemovePage(0);
+    }
+    for (const auto& [table, name] : tabs) tables_->AddPage(table, shown(name));
 }
 
 void VerdictPage::show_figures() {

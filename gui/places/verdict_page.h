@@ -52,6 +52,7 @@ private:
     void show_verdict();
     void show_view(const VerdictView& view);
     void show_tables(const VerdictView& view);
+    void show_tabs(bool from_memory);
     void closed_form();
     void settle();
 
@@ -83,6 +84,7 @@ private:
     Table* how_sure_ = nullptr;
     Table* would_help_ = nullptr;
     Table* hours_ = nullptr;
+    Table* answers_ = nullptr;
     WrappedText* picture_title_ = nullptr;
     Picture* picture_ = nullptr;
     Table* figures_ = nullptr;

@@ -32,9 +32,9 @@ std::string caution_sentence(Caution caution, const std::string& things) {
     return {};
 }
 
-std::string allowed_sentence(const std::string& colour, const std::optional<Allowed>& newest) {
+std::string allowed_sentence(const std::string& colour, const Allowed* newest) {
     const auto name = arg("colour", colour);
-    if (!newest) {
+    if (newest == nullptr) {
         return say(
             "The {colour} may not be allowed in soap where you sell: ask the safety assessor before sowing. "
             "Home powder differs from vat to vat, and plants and pigments can make skin sensitive.",

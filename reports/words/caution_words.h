@@ -2,7 +2,6 @@
 // and also on paper.
 #pragma once
 
-#include <optional>
 #include <string>
 
 #include "domain/facts/shop.h"
@@ -12,8 +11,8 @@ namespace dyestead::reports {
 // Blank for Caution::none. `things`: the plants and materials it is about, "madder; madder lake".
 std::string caution_sentence(Caution caution, const std::string& things);
 
-// Whether the colour is allowed where it is sold; nothing once the answer is yes.
-std::string allowed_sentence(const std::string& colour, const std::optional<Allowed>& newest);
+// Whether the colour is allowed where it is sold; nothing once the answer is yes. Null: nobody was asked.
+std::string allowed_sentence(const std::string& colour, const Allowed* newest);
 
 // Beside every verdict: what it is not, and what its earnings leave out.
 std::string verdict_is_a_sum();

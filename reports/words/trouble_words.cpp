@@ -220,6 +220,13 @@ string_view words(const Trouble& trouble) {
                 "instead.");
         case TroubleId::stand_looks_ahead:
             return message("--stand says where you stand looking ahead; put --basis replacement beside it.");
+        case TroubleId::no_fair: return message("no fair is on record yet; put one down at the Stall first.");
+        case TroubleId::which_fair:
+            return message("no fair comes to mind by itself here; name one with --fair: {choices}.");
+        case TroubleId::no_material:
+            return message("no material is on record yet; put one down at the Cupboard first.");
+        case TroubleId::no_bar: return message("no recipe makes a bar yet; write one down at the Bench first.");
+        case TroubleId::which_bar: return message("no batch is planned; name the bar with --bar: {choices}.");
         case TroubleId::starts_after_end:
             return message("the period starts on {value}, after its last day; give a --from that is before --as-of.");
         case TroubleId::bad_argument: return message("\"{value}\" is not understood here; --help shows what is.");

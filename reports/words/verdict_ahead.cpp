@@ -9,12 +9,8 @@
 namespace dyestead::reports {
 namespace {
 
-Arg a_bar(const Shop& shop, const std::optional<Difference>& difference, double hour) {
-    return arg("money", shown_money(difference ? std::abs(difference->full(hour)) : 0, currency_of(shop)));
-}
-
-double hour_of(const Verdict& verdict) {
-    return verdict.figures.extra_dye_hour.hurdle.value_or(0);
+Arg a_bar(const Shop& shop, const Verdict& verdict) {
+    return arg("money", apart(shop, verdict, verdict.figures.home_less_bought));
 }
 
 Arg colour_of(const Told& it) {
@@ -34,13 +30,8 @@ std::string story(const Shop& shop, const Verdict& verdict, const Told& it, std:
 }
 
 std::string plain(const Shop& shop, const Verdict& verdict, const Told& it) {
-    const double hour = hour_of(verdict);
-    const std::string currency = currency_of(shop);
-    const auto behind = [&](const std::optional<Difference>& difference) {
-        return shown_money(difference ? std::abs(difference->full(hour)) : 0, currency);
-    };
-    const auto grown = arg("grown", behind(verdict.figures.home_less_plain));
-    const auto bought = arg("bought", behind(verdict.figures.bought_less_plain));
+    const auto grown = arg("grown", apart(shop, verdict, verdict.figures.home_less_plain));
+    const auto bought = arg("bought", apart(shop, verdict, verdict.figures.bought_less_plain));
     switch (*verdict.ahead) {
         case Stand::before_sowing:
             return say(
@@ -114,11 +105,11 @@ std::string before_sowing(const Shop& shop, const Verdict& verdict, const Told& 
     const double ahead = verdict.figures.full_difference_at_hurdle.value_or(0);
     return ahead < 0 ? say("Too close to call for the {colour}: in a season like these, at today's prices, growing "
                            "would come out {money} a bar behind buying, but in one like your best ahead.",
-                           colour_of(it), a_bar(shop, verdict.figures.home_less_bought, hour_of(verdict)))
+                           colour_of(it), a_bar(shop, verdict))
                      : say("Too close to call for the {colour}: in a season like these, at today's prices, growing "
                            "would come out {money} a bar ahead of buying, but in one like your worst it would not pay "
                            "at the same price.",
-                           colour_of(it), a_bar(shop, verdict.figures.home_less_bought, hour_of(verdict)));
+                           colour_of(it), a_bar(shop, verdict));
 }
 
 std::string leaf_standing(const Shop& shop, const Verdict& verdict, const Told& it) {
@@ -154,11 +145,11 @@ std::string leaf_standing(const Shop& shop, const Verdict& verdict, const Told& 
     return say(
         "Too close to call for the {colour} that stands: what growing it took is spent either way, and what is "
         "still to do would come out within {money} a bar of buying it in.",
-        colour_of(it), a_bar(shop, verdict.figures.home_less_bought, hour_of(verdict)));
+        colour_of(it), a_bar(shop, verdict));
 }
 
 std::string pigment_dry(const Shop& shop, const Verdict& verdict, const Told& it) {
-    const auto money = a_bar(shop, verdict.figures.home_less_bought, hour_of(verdict));
+    const auto money = a_bar(shop, verdict);
     switch (verdict.ruling.word) {
         case RulingWord::buy_in:
             return say(

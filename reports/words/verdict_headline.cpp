@@ -87,16 +87,11 @@ std::string no_target(const Shop& shop, const Verdict& verdict, const Told& it) 
 }
 
 std::string leave_plain(const Shop& shop, const Verdict& verdict, const Told& it) {
-    const double hour = verdict.figures.extra_dye_hour.hurdle.value_or(0);
-    const std::string currency = currency_of(shop);
-    const auto behind = [&](const std::optional<Difference>& difference) {
-        return shown_money(difference ? std::abs(difference->full(hour)) : 0, currency);
-    };
     return say(
         "Leave it plain: with your time counted, a bar with grown {colour} leaves you {grown} less than a plain "
         "one, a bar with bought-in colour {bought} less.",
-        arg("colour", it.colour), arg("grown", behind(verdict.figures.home_less_plain)),
-        arg("bought", behind(verdict.figures.bought_less_plain)));
+        arg("colour", it.colour), arg("grown", apart(shop, verdict, verdict.figures.home_less_plain)),
+        arg("bought", apart(shop, verdict, verdict.figures.bought_less_plain)));
 }
 
 }  // namespace
@@ -111,6 +106,11 @@ Told told(const Shop& shop, const Verdict& verdict) {
     out.money = rough_money(std::abs(*season.cash_difference), currency_of(shop));
     out.ahead = *season.cash_difference >= 0;
     return out;
+}
+
+std::string apart(const Shop& shop, const Verdict& verdict, const std::optional<Difference>& difference) {
+    const double hour = verdict.figures.extra_dye_hour.hurdle.value_or(0);
+    return shown_money(difference ? std::abs(difference->full(hour)) : 0, currency_of(shop));
 }
 
 std::string verdict_headline(const Shop& shop, const Verdict& verdict) {

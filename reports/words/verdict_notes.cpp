@@ -152,7 +152,8 @@ Sentences left_out_notes(const Shop& shop, const Verdict& verdict) {
 
 Sentences verdict_cautions(const Shop& shop, const Verdict& verdict) {
     Sentences out;
-    add(out, allowed_sentence(colour_in_a_sentence(shop, verdict.colour), verdict.stands_on.allowed));
+    const auto& allowed = verdict.stands_on.allowed;
+    add(out, allowed_sentence(colour_in_a_sentence(shop, verdict.colour), allowed ? &*allowed : nullptr));
     std::map<Caution, std::string> things;
     const auto note = [&](Caution caution, const std::string& name) {
         std::string& list = things[caution];

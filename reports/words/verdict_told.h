@@ -17,6 +17,9 @@ struct Told {
 
 Told told(const Shop& shop, const Verdict& verdict);
 
+// What a bar leaves less (or more) than another, an hour counted at what it has to bring, without its sign.
+std::string apart(const Shop& shop, const Verdict& verdict, const std::optional<Difference>& difference);
+
 // Looking ahead, from where one stands. Requires: verdict.ahead, and a ruling that says something.
 std::string ahead_headline(const Shop& shop, const Verdict& verdict, const Told& it);
 

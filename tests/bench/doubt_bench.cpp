@@ -5,40 +5,22 @@
 #include <benchmark/benchmark.h>
 
 #include "domain/decisions/season_draws.h"
+#include "tests/support/invented_season.h"
 
 using namespace dyestead;
 
 namespace {
 
 DoubtInput ten_vats() {
-    DoubtInput input;
-    Model& model = input.model;
-    model.dose = 0.1;
-    model.strength = 0.5;
-    model.yield = 1.5;
-    model.kg_per_vat = 4;
-    model.vat_cash_per_kg = 0.3;
-    model.garden_cash_per_kg = 0.5;
-    model.garden_minutes_per_kg = 20;
-    model.vat_minutes_fixed = 140;
-    model.hourly_target = 12;
-    model.bought_price_per_gram = 1;
-    model.home_price = 6.5;
-    model.bought_price = 6;
-    model.plain_price = 5.5;
-    input.plain_price_known = true;
-    input.crop_can_fail = true;
-    input.plantings = 3;
-    input.target = 12;
-    input.hurdle = 20;
-    input.cash_margin = 3;
-    input.full_margin = 1;
+    std::vector<VatPoint> vats;
     for (int i = 0; i < 10; ++i)
-        input.vats.push_back({i < 2   ? 2024
-                              : i < 5 ? 2025
-                                      : 2026,
-                              4, i == 4 ? 0 : 4 + i * 0.7, 120.0 + 5 * i,
-                              i % 3 == 0 ? std::nullopt : std::optional{0.4 + 0.02 * i}});
+        vats.push_back({i < 2   ? 2024
+                        : i < 5 ? 2025
+                                : 2026,
+                        5, i == 4 ? 0 : 5 + i * 0.9, 120.0 + 5 * i,
+                        i % 3 == 0 ? std::nullopt : std::optional{0.4 + 0.02 * i}});
+    DoubtInput input = test::invented(std::move(vats));
+    input.crop_can_fail = true;
     return input;
 }
 

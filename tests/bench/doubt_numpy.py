@@ -22,9 +22,9 @@ def seasons(chance):
     values = numpy.exp(logs)
     grams = (values[:, :, 0] * gave).sum(1)
     shade = (values[:, :, 0] * values[:, :, 2] * gave).sum(1)
-    bars = numpy.where(lost, 0, shade * 4 / 0.1)
-    minutes = 20 * 4 * VATS + numpy.where(lost, 0, 140 * values[:, :, 1].sum(1))
-    cash = 0.5 * 4 * VATS + numpy.where(lost, 0, 0.3 * 4 * VATS)
+    bars = numpy.where(lost, 0, shade * 5 / 0.1)
+    minutes = 20 * 5 * VATS + numpy.where(lost, 0, 120 * values[:, :, 1].sum(1))
+    cash = 0.5 * 5 * VATS + numpy.where(lost, 0, 0.3 * 5 * VATS)
     return grams, bars * (0.5 + 0.1) - cash, minutes / 60
 
 

@@ -116,6 +116,17 @@ public:
         line.price = price;
         return delivered;
     }
+    // Known and in force from a day on.
+    Offer& offer(Day from, Key<Material> material, Amount pack, Money price) {
+        if (shop_.all<Supplier>().empty()) add<Supplier>().name = "the supplier";
+        auto& fact = add<Offer>();
+        fact.noted = fact.from = from;
+        fact.supplier = shop_.all<Supplier>().front().key;
+        fact.material = material;
+        fact.pack = pack;
+        fact.price = price;
+        return fact;
+    }
     Key<Lot> already_here(Day day, Key<Material> material, Amount amount, Money cost) {
         const auto found = lot(material);
         auto& fact = add<AlreadyHere>();

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "domain/decisions/records.h"
+#include "domain/ledger/in_force.h"
 #include "domain/text/amounts.h"
 #include "gui/models/amounts_shown.h"
 #include "gui/models/cautions.h"
@@ -155,9 +156,7 @@ Listing colours_listed(const Books& books) {
                            .columns = {{say("name")}, {say("bought in instead")}, {say("may be sold")}}},
                  .empty = say("No colour yet. Put one down: it is what is grown for and decided about.")};
     for (const Colour& colour : books.shop.all<Colour>()) {
-        const Allowed* last = nullptr;
-        for (const Allowed& each : books.shop.all<Allowed>())
-            if (each.colour == colour.key && (last == nullptr || each.date >= last->date)) last = &each;
+        const Allowed* last = allowed_in_force(books.shop, colour.key, books.as_of());
         const std::string answer = last == nullptr               ? say("not asked")
                                    : last->answer == Answer::yes ? say("yes, {where}", arg("where", last->where))
                                    : last->answer == Answer::no  ? say("no, {where}", arg("where", last->where))

@@ -97,6 +97,18 @@ public:
         fact.avoidable = avoidable;
     }
 
+    // Its records are about the colour; for a price the soap has to be complete: lye and water for its kilogram of
+    // oil. Returns all that a supplier has to offer for it.
+    std::vector<Key<Material>> complete_the_soap() {
+        at(oil).saponification = Ratio{140, 1};
+        const auto lye = material("lye", Purpose::lye);
+        const auto water = material("water", Purpose::water);
+        auto& part = add<RecipePart>(loaf);
+        part.material = oil;
+        part.amount = grams(1'000);
+        return {oil, lye, water};
+    }
+
 private:
     void about() {
         auto& tariff = add<Tariff>();

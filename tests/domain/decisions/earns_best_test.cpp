@@ -138,20 +138,8 @@ TEST_CASE("what stands on the shelf is not wanted again, and without oil nothing
 
 TEST_CASE("own powder on the shelf is there and paid for; grown again its hours at bed and vat count") {
     BlueShop s;
-    // Its records are about the colour; for a price the soap has to be complete.
-    s.at(s.oil).saponification = Ratio{140, 1};
-    const auto lye = s.material("lye", Purpose::lye);
-    const auto water = s.material("water", Purpose::water);
-    auto& part = s.add<RecipePart>(s.loaf);
-    part.material = s.oil;
-    part.amount = grams(1'000);
-    for (const auto material : {s.oil, lye, water}) {
-        auto& offer = s.add<Offer>();
-        offer.noted = offer.from = day_of(2026, 1, 1);
-        offer.supplier = s.all<Supplier>().front().key;
-        offer.material = material;
-        offer.pack = grams(1'000);
-        offer.price = Money::units(10);
+    for (const auto material : s.complete_the_soap()) {
+        s.offer(day_of(2026, 1, 1), material, grams(1'000), Money::units(10));
         s.already_here(day_of(2026, 1, 1), material, grams(10'000), Money::units(100));
     }
     const Ledger ledger = s.ledger();

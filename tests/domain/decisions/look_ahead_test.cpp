@@ -13,14 +13,8 @@ class LookingAhead : public BlueShop {
 public:
     Verdict ahead(Stand stand = Stand::before_sowing) const { return look_ahead(shop(), as_of, blue, stand); }
 
-    void offer(Key<Material> material, Amount pack, Money price) {
-        auto& fact = add<Offer>();
-        fact.noted = day_of(2026, 10, 30);
-        fact.from = day_of(2026, 10, 30);
-        fact.supplier = shop().all<Supplier>().front().key;
-        fact.material = material;
-        fact.pack = pack;
-        fact.price = price;
+    void offer_today(Key<Material> material, Amount pack, Money price) {
+        offer(day_of(2026, 10, 30), material, pack, price);
     }
     void hour_from_today(Money target) {
         auto& pay = add<Pay>();
@@ -36,8 +30,8 @@ TEST_CASE("looking ahead, amounts and minutes stay and prices are today's") {
     LookingAhead shop;
     const Verdict back = shop.verdict();
     CHECK_FALSE(back.ahead.has_value());
-    shop.offer(shop.bought_blue, grams(50), Money::units(25));
-    shop.offer(shop.soda, grams(500), Money::units(5));
+    shop.offer_today(shop.bought_blue, grams(50), Money::units(25));
+    shop.offer_today(shop.soda, grams(500), Money::units(5));
     shop.hour_from_today(Money::units(15));
     auto& tariff = shop.add<Tariff>();
     tariff.from = shop.as_of;
@@ -61,12 +55,12 @@ TEST_CASE("looking ahead, amounts and minutes stay and prices are today's") {
 
 TEST_CASE("an offer moves the look ahead only, a delivery the look back only") {
     LookingAhead shop;
-    shop.offer(shop.bought_blue, grams(50), Money::units(25));
+    shop.offer_today(shop.bought_blue, grams(50), Money::units(25));
     const Verdict back = shop.verdict();
     const Verdict ahead = shop.ahead();
 
     LookingAhead dearer = shop;
-    dearer.offer(shop.bought_blue, grams(50), Money::units(40));
+    dearer.offer_today(shop.bought_blue, grams(50), Money::units(40));
     CHECK(dearer.verdict().figures.home_less_bought->cash == back.figures.home_less_bought->cash);
     CHECK(dearer.ahead().figures.home_less_bought->cash > ahead.figures.home_less_bought->cash);
 
@@ -110,7 +104,7 @@ TEST_CASE("what is spent either way does not count from where one stands") {
 
 TEST_CASE("today's prices put down once are today's prices") {
     LookingAhead shop;
-    shop.offer(shop.oil, grams(3'000), Money::units(19));
+    shop.offer_today(shop.oil, grams(3'000), Money::units(19));
     // In another currency, with duty and carriage: all of it is the supplier's bill of then.
     Delivery& first = shop.at(shop.shop().all<Delivery>().front().key);
     first.currency = "USD";

@@ -90,22 +90,10 @@ TEST_CASE("a margin that no price reaches, no target, no price list: blanks, and
 
 TEST_CASE("a home-grown bar stands on what growing cost, with the bought shade beside it") {
     BlueShop s;
-    // Its records are about the colour; for a price the soap has to be complete.
-    s.at(s.oil).saponification = Ratio{140, 1};
-    const auto lye = s.material("lye", Purpose::lye);
-    const auto water = s.material("water", Purpose::water);
-    auto& part = s.add<RecipePart>(s.loaf);
-    part.material = s.oil;
-    part.amount = grams(1'000);
-    if (s.all<Supplier>().empty()) s.add<Supplier>();
-    for (const auto material : {s.oil, s.paper, lye, water, s.bought_blue}) {
-        auto& offer = s.add<Offer>();
-        offer.noted = offer.from = day_of(2026, 1, 1);
-        offer.supplier = s.all<Supplier>().front().key;
-        offer.material = material;
-        offer.pack = material == s.paper ? pieces(10) : grams(1'000);
-        offer.price = Money::units(10);
-    }
+    for (const auto material : s.complete_the_soap())
+        s.offer(day_of(2026, 1, 1), material, grams(1'000), Money::units(10));
+    s.offer(day_of(2026, 1, 1), s.bought_blue, grams(1'000), Money::units(10));
+    s.offer(day_of(2026, 1, 1), s.paper, pieces(10), Money::units(10));
     const Ledger ledger = s.ledger();
     const auto grown = s.verdict().figures.pigment;
     const Prices answer = prices(s.shop(), ledger);

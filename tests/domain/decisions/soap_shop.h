@@ -32,15 +32,9 @@ public:
 
     Ledger ledger() const { return replay(shop(), today); }
 
+    using ShopBuilder::offer;
     void offer(Key<Material> material, Amount pack, Money price, int lead_days) {
-        if (all<Supplier>().empty()) add<Supplier>().name = "the supplier";
-        auto& fact = add<Offer>();
-        fact.noted = fact.from = day_of(2026, 1, 1);
-        fact.supplier = all<Supplier>().front().key;
-        fact.material = material;
-        fact.pack = pack;
-        fact.price = price;
-        fact.lead_days = lead_days;
+        ShopBuilder::offer(day_of(2026, 1, 1), material, pack, price).lead_days = lead_days;
     }
     void plan(Day date, int loaves) {
         auto& fact = add<Plan>();
