@@ -32,12 +32,12 @@ Day today() {
 
 }  // namespace
 
-std::filesystem::path backup_folder(const OpenShop& shop) {
-    return data_folder() / "dyestead" / "backups" / shop.file_id();
+std::filesystem::path backup_folder(const std::string& file_id) {
+    return data_folder() / "dyestead" / "backups" / file_id;
 }
 
 std::filesystem::path take_backup(OpenShop& shop) {
-    const auto folder = backup_folder(shop);
+    const auto folder = backup_folder(shop.file_id());
     std::error_code error;
     std::filesystem::create_directories(folder, error);
     if (error) throw ShopTrouble{TroubleId::cannot_write, folder};
@@ -68,7 +68,7 @@ std::vector<std::string> old_backups(std::vector<std::string> names, Day today) 
 }
 
 void back_up_once_a_day(OpenShop& shop) {
-    const auto folder = backup_folder(shop);
+    const auto folder = backup_folder(shop.file_id());
     std::error_code error;
     if (std::filesystem::exists(folder / (print(today()) + std::string{kEnding}), error)) return;
     take_backup(shop);

@@ -10,7 +10,7 @@
 namespace dyestead::db {
 
 // $XDG_DATA_HOME/dyestead/backups/<the shop file's id>, or under ~/.local/share.
-std::filesystem::path backup_folder(const OpenShop& shop);
+std::filesystem::path backup_folder(const std::string& file_id);
 
 // Takes a verified copy named after the day (2026-07-03.dyestead; a second one of a day -2) and says where it is.
 // Throws: ShopTrouble.

@@ -72,6 +72,7 @@ wxMenu* record_menu() {
     add(*menu, kNewHere, say("&New here"), "Ctrl+N");
     add(*menu, kJot, say("&Jot something down"), "Ctrl+J");
     add(*menu, kNoteTime, say("&Time that belongs to nothing else"), "Ctrl+T");
+    add(*menu, kAtThePan, say("&Work a vat at the pan"), "F11");
     add(*menu, kNoteLoss, say("Something &lost"), "Ctrl+L");
     return menu;
 }

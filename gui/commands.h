@@ -21,6 +21,7 @@ enum Command : int {
     kNoteTime,
     kNoteLoss,
     kWhereDidItGo,
+    kAtThePan,
     kKeys,
     kAbout,
 };

@@ -98,6 +98,7 @@ void Frame::build() {
     pages_->AddPage(empty_, shown(nothing_open()));
     keys_ = new KeysPage(pages_);
     pages_->AddPage(keys_, shown(reports::say("Keys")));
+    build_pan();
 
     auto* column = new wxBoxSizer(wxVERTICAL);
     column->Add(heading_, wxSizerFlags{}.Expand().Border(wxLEFT | wxRIGHT | wxTOP, FromDIP(kEdge)));
@@ -204,12 +205,14 @@ Page* Frame::page() const {
 }
 
 void Frame::go_to(Place place) {
+    leave_pan();
     place_ = place;
     bar_->Dismiss();  // what it said was about where one was
     show_place();
 }
 
 void Frame::show_place() {
+    if (pan_) return show_pan();
     const auto index = static_cast<std::size_t>(place_);
     if (list_->GetSelection() != static_cast<int>(index)) choose_row(*list_, static_cast<int>(index));
     if (open_) {
@@ -223,7 +226,7 @@ void Frame::show_place() {
     } else {
         heading_->show_writing_day({});
         heading_->say(place_, place_name(place_), place_purpose(place_), {});
-        pages_->ChangeSelection(kPlaces.size());
+        pages_->ChangeSelection(kEmptyPage);
     }
     heading_->GetParent()->Layout();
 }
@@ -261,7 +264,8 @@ void Frame::say_with_undo(std::string_view sentence) {
 }
 
 void Frame::show_keys() {
-    pages_->ChangeSelection(kPlaces.size() + 1);
+    leave_pan();
+    pages_->ChangeSelection(kKeysPage);
     heading_->say(place_, reports::say("Keys"), reports::say("Everything can be done without a mouse."), {});
     keys_->table()->SetFocus();
 }

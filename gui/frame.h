@@ -5,14 +5,17 @@
 #include <wx/fileconf.h>
 #include <wx/filehistory.h>
 #include <wx/frame.h>
+#include <wx/timer.h>
 #include <array>
 #include <filesystem>
 #include <memory>
 #include <optional>
+#include <set>
 #include <string>
 
 #include "gui/file_chooser.h"
 #include "gui/models/places.h"
+#include "gui/models/vat/at_the_pan.h"
 #include "gui/open_books.h"
 #include "gui/places/page.h"
 
@@ -25,6 +28,7 @@ namespace dyestead::gui {
 class EmptyPage;
 class Heading;
 class KeysPage;
+class PanPage;
 class VerdictPage;
 
 class Frame : public wxFrame, public Host {
@@ -34,15 +38,19 @@ public:
     // Shows the shop, or says in one sentence why it cannot and leaves the window empty.
     void open(const std::filesystem::path& path);
     void go_to(Place place) override;
+    bool can_correct(FactRef record) override;
+    void correct(FactRef record) override;
     void say(std::string_view sentence) override;
     Writing writing() override;
     bool keep(const Kept& kept) override;
     void keep_draft(const std::string& form, std::vector<std::pair<std::string, std::string>> fields) override;
     std::vector<std::pair<std::string, std::string>> draft_of(const std::string& form) override;
+    void work_at_the_pan(std::optional<FactRef> selected) override;
 
 private:
     void build();
     void bind_commands();
+    void offer_backup(const std::filesystem::path& path);
     void ask_and_open();
     void make_new();
     void open_recent(int which);
@@ -65,6 +73,17 @@ private:
     void save_page();
     void print_page();
     Page* page() const;
+    void build_pan();
+    void show_pan();
+    void leave_pan();
+    void keep_pan();
+    void pan_step_done();
+    void look_at_the_clock();
+
+    // Of the pages, those after the places.
+    static constexpr std::size_t kEmptyPage = kPlaces.size();
+    static constexpr std::size_t kKeysPage = kEmptyPage + 1;
+    static constexpr std::size_t kPanPage = kKeysPage + 1;
 
     std::unique_ptr<FileChooser> chooser_;
     wxFileConfig settings_;
@@ -82,6 +101,11 @@ private:
     VerdictPage* verdict_ = nullptr;
     EmptyPage* empty_ = nullptr;
     KeysPage* keys_ = nullptr;
+
+    PanPage* pan_page_ = nullptr;
+    std::optional<AtThePan> pan_;  // the vat that is worked live, while it fills the window
+    std::set<Key<Vat>> told_it_stood_;
+    wxTimer pan_timer_;
 };
 
 }  // namespace dyestead::gui

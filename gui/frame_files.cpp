@@ -6,6 +6,7 @@
 
 #include "db/new_key.h"
 #include "db/open_shop.h"
+#include "db/restore.h"
 #include "db/trouble.h"
 #include "gui/frame.h"
 #include "gui/language.h"
@@ -16,6 +17,7 @@
 #include "gui/today.h"
 #include "gui/widgets/text.h"
 #include "reports/words/say.h"
+#include "reports/words/shown.h"
 #include "reports/words/trouble_words.h"
 #include "reports/write/html.h"
 #include "reports/write/pdf.h"
@@ -41,6 +43,7 @@ void write_page(const std::filesystem::path& path, const reports::Document& docu
 }  // namespace
 
 void Frame::open(const std::filesystem::path& path) {
+    leave_pan();
     bar_->Dismiss();
     try {
         open_.emplace(std::filesystem::absolute(path), today());
@@ -48,16 +51,39 @@ void Frame::open(const std::filesystem::path& path) {
         open_.reset();
         const std::string sentence = reports::trouble_sentence(trouble.trouble);
         empty_->say(sentence);
+        offer_backup(path);
         say(sentence);
         show_place();
         empty_->focus_button();
         return;
     }
+    empty_->offer_backup({}, {});
     recent_.AddFileToHistory(shown(open_->path().string()));
     recent_.Save(settings_);
     settings_.Flush();
     show_books();
     take_focus();
+    look_at_the_clock();
+}
+
+// Of a file that cannot be read: its newest backup, beside it as a file of its own.
+void Frame::offer_backup(const std::filesystem::path& path) {
+    const auto backup = db::newest_backup(path);
+    if (!backup) return empty_->offer_backup({}, {});
+    const std::string day = reports::shown_date(backup->taken);
+    empty_->offer_backup(reports::say("Open the bac&kup of {day}", arg("day", day)), [this, path, backup, day] {
+        try {
+            const auto beside = db::lay_beside(*backup, path);
+            open(beside);
+            if (open_)
+                say(reports::say(
+                    "This is the backup of {day}, now in {path}. What was entered after it has to be entered "
+                    "again; the damaged file is still where it was.",
+                    arg("day", day), arg("path", beside.string())));
+        } catch (const db::ShopTrouble& trouble) {
+            say(reports::trouble_sentence(trouble.trouble));
+        }
+    });
 }
 
 void Frame::ask_and_open() {

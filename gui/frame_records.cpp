@@ -1,6 +1,7 @@
 // The frame's part that has to do with records: the day they are written for, saving them, and what was saved.
 #include <wx/infobar.h>
 #include <wx/menu.h>
+#include <algorithm>
 
 #include "db/new_key.h"
 #include "db/trouble.h"
@@ -126,6 +127,20 @@ std::vector<std::pair<std::string, std::string>> Frame::draft_of(const std::stri
     for (db::Draft& draft : open_->drafts())
         if (draft.form == form) return std::move(draft.fields);
     return {};
+}
+
+bool Frame::can_correct(FactRef record) {
+    return open_ && std::ranges::any_of(places_, [&](const Page* each) { return each->can_correct(record); });
+}
+
+void Frame::correct(FactRef record) {
+    if (!open_) return;
+    const auto at = std::ranges::find_if(places_, [&](const Page* each) { return each->can_correct(record); });
+    if (at == places_.end())
+        return say(
+            reports::say("This record cannot be corrected in a form; Undo takes it back if it was the last entry."));
+    go_to(kPlaces[static_cast<std::size_t>(at - places_.begin())]);
+    page()->correct(record);
 }
 
 void Frame::begin_new() {

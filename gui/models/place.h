@@ -28,6 +28,7 @@ struct Doing {
     bool to_selected = false;  // needs a selected row; `selected` is then never blank
     std::function<std::optional<Form>(const Writing&, std::optional<FactRef> selected)> begin{};
     std::function<std::optional<Kept>(const Writing&, std::optional<FactRef> selected)> at_once{};
+    bool at_the_pan = false;  // or the vat worked live, over the whole window
 };
 
 // What is told about the selected row.

@@ -170,6 +170,15 @@ void BooksPage::begin(Form&& form) {
     settings_->begin(std::move(form));
 }
 
+bool BooksPage::can_correct(FactRef record) const {
+    return settings_->can_correct(record);
+}
+
+void BooksPage::correct(FactRef record) {
+    tabs_->SetSelection(1);
+    settings_->correct(record);
+}
+
 std::optional<reports::Document> BooksPage::paper() const {
     return document_;
 }

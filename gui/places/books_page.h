@@ -29,6 +29,8 @@ public:
     void find() override;
     void begin_new() override;
     void begin(Form&& form) override;
+    bool can_correct(FactRef record) const override;
+    void correct(FactRef record) override;
     std::optional<reports::Document> paper() const override;
 
 private:

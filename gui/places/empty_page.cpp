@@ -23,10 +23,16 @@ EmptyPage::EmptyPage(wxWindow* parent, std::function<void()> open, std::function
     begin_button->Bind(
         wxEVT_BUTTON, [begin = std::move(begin)](wxCommandEvent&) { guarded("beginning a new shop", begin); });
 
+    backup_ = new wxButton(this, wxID_ANY, wxString{});
+    backup_->Hide();
+    backup_->Bind(wxEVT_BUTTON,
+                  [this](wxCommandEvent&) { CallAfter([open = open_backup_] { guarded("opening a backup", open); }); });
+
     auto* column = new wxBoxSizer(wxVERTICAL);
     column->AddSpacer(FromDIP(kEdge));
     column->Add(reason_, wxSizerFlags{}.Expand().Border(wxBOTTOM, FromDIP(kApart)));
     column->Add(advice_, wxSizerFlags{}.Expand().Border(wxBOTTOM, FromDIP(kEdge)));
+    column->Add(backup_, wxSizerFlags{}.Border(wxBOTTOM, FromDIP(kApart)));
     auto* buttons = new wxBoxSizer(wxHORIZONTAL);
     buttons->Add(open_, wxSizerFlags{}.Border(wxRIGHT, FromDIP(kApart)));
     buttons->Add(begin_button, wxSizerFlags{});
@@ -42,8 +48,15 @@ void EmptyPage::say(const std::string& reason) {
     Layout();
 }
 
+void EmptyPage::offer_backup(const std::string& words, std::function<void()> open) {
+    open_backup_ = std::move(open);
+    backup_->SetLabel(shown(words));
+    backup_->Show(!words.empty());
+    Layout();
+}
+
 void EmptyPage::focus_button() {
-    open_->SetFocus();
+    (backup_->IsShown() ? backup_ : open_)->SetFocus();
 }
 
 }  // namespace dyestead::gui

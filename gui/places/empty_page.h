@@ -17,12 +17,16 @@ public:
 
     // `reason`: why the file that was asked for is not shown; blank when none was asked for.
     void say(const std::string& reason);
+    // A third way on, under the words given: the backup of the file that cannot be read. Without words there is none.
+    void offer_backup(const std::string& words, std::function<void()> open);
     void focus_button();
 
 private:
     WrappedText* reason_;
     WrappedText* advice_;
     wxButton* open_;
+    wxButton* backup_;
+    std::function<void()> open_backup_;
 };
 
 }  // namespace dyestead::gui

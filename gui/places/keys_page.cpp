@@ -28,6 +28,7 @@ reports::Table keys() {
     row("Ctrl+J", say("jot something down, from anywhere"));
     row("Ctrl+T", say("note time that belongs to nothing else"));
     row("Ctrl+L", say("note something lost or given away"));
+    row("F11", say("work a vat live, over the whole window; then Space keeps a step, S stops the clock, Esc leaves"));
     row(say("+ in the day at the top right"), say("write for the next day"));
     row("Ctrl+O", say("open a shop file"));
     row(say("Ctrl+Shift+N"), say("begin a new shop"));

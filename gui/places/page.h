@@ -21,6 +21,11 @@ public:
     virtual bool keep(const Kept& kept) = 0;
     virtual void say(std::string_view sentence) = 0;
     virtual void go_to(Place place) = 0;
+    // Whether some place has a form for the record; going there with it open.
+    virtual bool can_correct(FactRef record) = 0;
+    virtual void correct(FactRef record) = 0;
+    // A vat worked live, over the whole window, and back: the one selected if it stands, else the one begun first.
+    virtual void work_at_the_pan(std::optional<FactRef> selected) = 0;
     // What stands in a form that is not yet kept, by the form's code; without fields there is none.
     virtual void keep_draft(const std::string& form, std::vector<std::pair<std::string, std::string>> fields) = 0;
     virtual std::vector<std::pair<std::string, std::string>> draft_of(const std::string& form) = 0;
@@ -39,11 +44,16 @@ public:
     virtual std::string state() const = 0;
     // What F6 walks through, in order; the keyboard goes to the first when the place is entered from the list.
     virtual std::vector<wxWindow*> parts() = 0;
+    // What is selected in its list.
+    virtual std::optional<FactRef> selected() const { return std::nullopt; }
     // Ctrl+F, and Ctrl+G: the figures of the picture as a list, and back. Places without either stay still.
     virtual void find() {}
     virtual void show_figures() {}
     // Ctrl+N: a new record of the kind the place is for.
     virtual void begin_new() {}
+    // Whether there is a form here that corrects the record, and that form, opened.
+    virtual bool can_correct(FactRef /*record*/) const { return false; }
+    virtual void correct(FactRef /*record*/) {}
     // Opens a form here. Places without forms stay still.
     virtual void begin(Form&& /*form*/) {}
     // What is shown, as it goes on paper; nothing where there is no page.

@@ -161,9 +161,10 @@ void WorkPage::show_selected() {
     std::string cautions;
     for (const std::string& each : detail.cautions) cautions += (cautions.empty() ? "" : "\n") + each;
     caution_->say(cautions);
-    const bool corrigible = row && model_->correct(host_.writing(), *row).has_value();
-    correct_->Show(corrigible);
-    delete_->Show(corrigible);
+    const bool ours = row && can_correct(*row);
+    const bool seen_to_elsewhere = row && model_->leads_to(*books_, tab(), *row).has_value();
+    correct_->Show(ours || (row && !seen_to_elsewhere && host_.can_correct(*row)));
+    delete_->Show(ours);
     for (std::size_t i = 0; i < doings_.size(); ++i) {
         if (!doings_[i].to_selected) continue;
         if (auto* button = buttons_->GetSizer()->GetItem(i)->GetWindow()) button->Enable(row.has_value());
@@ -188,6 +189,7 @@ void WorkPage::show_picture() {
 void WorkPage::do_it(const Doing& doing) {
     const auto row = selected();
     if (doing.to_selected && !row) return host_.say(say("Select a line first: this is done to what is selected."));
+    if (doing.at_the_pan) return host_.work_at_the_pan(row);
     const Writing writing = host_.writing();
     if (doing.begin) {
         if (auto form = doing.begin(writing, row)) begin(std::move(*form));
@@ -225,7 +227,17 @@ void WorkPage::open_selected() {
 void WorkPage::correct_selected() {
     const auto row = selected();
     if (!row) return;
-    if (auto form = model_->correct(host_.writing(), *row)) begin(std::move(*form));
+    if (can_correct(*row)) return correct(*row);
+    // A record of another place's: what does not add up is mended where it was written down.
+    CallAfter([this, record = *row] { guarded("correcting", [&] { host_.correct(record); }); });
+}
+
+bool WorkPage::can_correct(FactRef record) const {
+    return model_->correct(host_.writing(), record).has_value();
+}
+
+void WorkPage::correct(FactRef record) {
+    if (auto form = model_->correct(host_.writing(), record)) begin(std::move(*form));
 }
 
 void WorkPage::delete_selected() {

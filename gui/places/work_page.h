@@ -34,7 +34,10 @@ public:
     void show_figures() override;
     void begin_new() override;
     void begin(Form&& form) override;
+    bool can_correct(FactRef record) const override;
+    void correct(FactRef record) override;
     std::size_t waiting(const Books& books) const override;
+    std::optional<FactRef> selected() const override;
 
 private:
     void show_lists();
@@ -48,7 +51,6 @@ private:
     void delete_selected();
     void closed_form();
     std::size_t tab() const;
-    std::optional<FactRef> selected() const;
 
     Host& host_;
     std::unique_ptr<PlaceModel> model_;

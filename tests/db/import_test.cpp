@@ -46,15 +46,15 @@ TEST_CASE("a folder comes into a new file, and into an old one only when told") 
     auto open = OpenShop::open(file, Access::read_only);
     CHECK(same_shop(open.shop(), read_csv_folder(place.temp / "in")));
     CHECK(open.check().empty());
-    const auto backups = files_in(backup_folder(open));
+    const auto backups = files_in(backup_folder(open.file_id()));
     REQUIRE(backups.size() == 1);
-    const auto backup = backup_folder(open) / backups.begin()->first;
+    const auto backup = backup_folder(open.file_id()) / backups.begin()->first;
     CHECK(backup.extension() == ".dyestead");
     CHECK(same_shop(OpenShop::open(backup, Access::read_only).shop(), first));
 
     // A second one of the day stands beside the first.
     CHECK(take_backup(open) != backup);
-    CHECK(files_in(backup_folder(open)).size() == 2);
+    CHECK(files_in(backup_folder(open.file_id())).size() == 2);
 }
 
 TEST_CASE("a folder with a mistake changes nothing") {

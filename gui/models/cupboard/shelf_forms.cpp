@@ -1,6 +1,7 @@
 #include "gui/models/cupboard/shelf_forms.h"
 
 #include "domain/decisions/records.h"
+#include "domain/decisions/starter_oils.h"
 #include "gui/models/form/choices.h"
 #include "gui/models/form/fact_form.h"
 #include "gui/models/form/new_things.h"
@@ -35,6 +36,39 @@ std::string cost_of_loss(Key<Loss> loss, const Writing& after) {
     return say("Noted: {money} gone without your own hours, {full} with them.",
                arg("money", reports::rough_money(number(cost.cash()), reports::currency_of(after.shop()))),
                arg("full", reports::rough_money(number(cost.full()), reports::currency_of(after.shop()))));
+}
+
+// What is published of an oil of that name stands in the fields until something better does. Of the saponification
+// value it is the lowest: the soap is then mild if the tub's own is higher.
+void guess_of_an_oil(Form& form) {
+    const bool oil = form.text("purpose") == word(Purpose::oil);
+    const auto starter = oil ? starter_oil(form.text("name")) : std::nullopt;
+    const auto guess = [&](std::string_view id, const std::string& text, const std::string& origin) {
+        FormField& field = form.field(id);
+        if (!field.text.empty() && field.origin.empty()) return;
+        field.text = text;
+        field.origin = text.empty() ? std::string{} : origin;
+    };
+    form.summary.clear();
+    if (!starter) {
+        guess("saponification", {}, {});
+        guess("density", {}, {});
+        return;
+    }
+    guess("saponification", fmt::to_string(starter->saponification_low),
+          say("the lowest published, {low} to {high} ({source}); your supplier's own value wins",
+              arg("low", starter->saponification_low), arg("high", starter->saponification_high),
+              arg("source", std::string{starter->source})));
+    if (!form.field("saponification").origin.empty())
+        form.summary =
+            say("Lye is worked out with {value} mg KOH per g, the lowest published for it ({low} to {high}); under "
+                "\"More\" your supplier's own value wins.",
+                arg("value", starter->saponification_low), arg("low", starter->saponification_low),
+                arg("high", starter->saponification_high));
+    const auto density = usual_density(*starter);
+    guess("density", density ? print(*density) : std::string{},
+          say("published, at {degrees} °C ({source})", arg("degrees", starter->degrees),
+              arg("source", std::string{starter->source})));
 }
 
 }  // namespace
@@ -99,6 +133,7 @@ Form material_form(const Writing& writing, std::optional<Key<Material>> correcte
         .more("purity", say("&Purity of the lye"), &Material::purity)
         .more("shelf_life_days", say("&Keeps, days"), &Material::shelf_life_days)
         .more("shelf_room", say("Room for at &most"), &Material::shelf_room);
+    form.look([](Form& filled, const Writing&) { guess_of_an_oil(filled); });
     return std::move(form).done([](Material& material, Form&, const Writing& now, Kept& kept) {
         if (now.shop().find(material.key) == nullptr)
             material.code = free_code<Material>(now.shop(), code_from(material.name));

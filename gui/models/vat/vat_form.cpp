@@ -5,10 +5,8 @@
 #include "gui/models/form/choices.h"
 #include "gui/models/form/fact_form.h"
 #include "gui/models/form/used_lines.h"
+#include "gui/models/vat/next_step.h"
 #include "gui/models/vat/standing.h"
-#include "reports/words/caution_words.h"
-#include "reports/words/method_words.h"
-#include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
 
@@ -50,46 +48,6 @@ const Vat* last_vat(const Shop& shop, Day day) {
     return last;
 }
 
-// The first step of the method that no step of the vat names; none when all are done, or without a method.
-const MethodStep* next_step(const Shop& shop, const Vat& vat) {
-    if (!vat.method) return nullptr;
-    const MethodStep* next = nullptr;
-    for (const MethodStep& step : shop.all<MethodStep>()) {
-        if (step.head != *vat.method || (next != nullptr && next->position < step.position)) continue;
-        bool done = false;
-        for (const VatStep& each : shop.all<VatStep>())
-            done = done || (each.head == vat.key && each.method_step == step.position);
-        if (!done) next = &step;
-    }
-    return next;
-}
-
-std::string between(const std::string& low, const std::string& high) {
-    if (low.empty()) return say("up to {high}", arg("high", high));
-    if (high.empty() || low == high) return say("{low}", arg("low", low));
-    return say("{low} to {high}", arg("low", low), arg("high", high));
-}
-
-// "Your method says: at 48 to 52 °C, pH 8.5 to 9.5, 15 min hands-on, 8 h waiting."
-std::string target_of(const MethodStep& step) {
-    std::string target;
-    const auto add = [&](const std::string& more) { target += (target.empty() ? "" : ", ") + more; };
-    const auto text = [](const auto& value) { return value ? print(*value) : std::string{}; };
-    if (step.temperature_low || step.temperature_high)
-        add(say("at {band} °C", arg("band", between(text(step.temperature_low), text(step.temperature_high)))));
-    if (step.acidity_low || step.acidity_high)
-        add(say("pH {band}", arg("band", between(text(step.acidity_low), text(step.acidity_high)))));
-    if (step.hands_on) add(say("{time} hands-on", arg("time", print(*step.hands_on))));
-    if (step.waiting) add(say("{time} waiting", arg("time", print(*step.waiting))));
-    if (target.empty()) return {};
-    return say("Your method says: {target}.", arg("target", target));
-}
-
-std::string vat_name(const Shop& shop, const Vat& vat) {
-    return say("vat of {day}, {colour}", arg("day", reports::shown_date(vat.date)),
-               arg("colour", reports::colour_in_a_sentence(shop, vat.colour)));
-}
-
 }  // namespace
 
 Form vat_form(const Writing& writing, std::optional<Key<Vat>> corrected) {
@@ -125,60 +83,6 @@ Form vat_form(const Writing& writing, std::optional<Key<Vat>> corrected) {
                     "when you know.");
             return say("The vat stands, with {kg} of harvest in it. Note its steps as they are done, or dry and weigh.",
                        arg("kg", reports::shown_kilograms(kg)));
-        };
-        return true;
-    });
-}
-
-Form vat_steps_form(const Writing& writing, Key<Vat> key) {
-    const Shop& shop = writing.shop();
-    const Vat* vat = shop.find(key);
-    FactForm<Vat> form{writing, "vat-steps",
-                       vat == nullptr ? say("Steps") : say("Steps of the {vat}", arg("vat", vat_name(shop, *vat))),
-                       key};
-    LineForm<VatStep> lines{.id = "steps", .name = say("Each step as it was done; - is not measured")};
-    lines.add("what", say("what"), &VatStep::what)
-        .add("hands_on", say("hands-on"), &VatStep::hands_on)
-        .add("waiting", say("waiting"), &VatStep::waiting)
-        .add("temperature", say("°C"), &VatStep::temperature)
-        .add("acidity", say("pH"), &VatStep::acidity)
-        .add("watch", say("waiting was"), &VatStep::watch,
-             {.choices = word_choices<Watch>({say("free to go away"), say("beside it")})})
-        .add("who", say("who"), &VatStep::who, {.entry = Entry::choice, .choices = people_choices(shop)})
-        .add("method_step", say("step of the method"), &VatStep::method_step);
-    const MethodStep* next = vat == nullptr ? nullptr : next_step(shop, *vat);
-    if (next != nullptr) {
-        for (FormField& field : lines.fields) {
-            if (field.id == "what") field.text = next->what;
-            if (field.id == "method_step") field.text = fmt::to_string(next->position);
-            if (field.id == "watch") field.text = std::string{word(next->watch)};
-        }
-    } else {
-        for (FormField& field : lines.fields)
-            if (field.id == "watch") field.text = std::string{word(Watch::unattended)};
-    }
-    form.lines(std::move(lines));
-    if (next != nullptr) {
-        form.form().summary = say("Next: {step}. {target}", arg("step", next->what), arg("target", target_of(*next)));
-        const std::string caution = reports::caution_sentence(next->caution, next->what);
-        if (!caution.empty()) form.form().cautions.push_back(caution);
-    }
-    return std::move(form).done([](Vat& done, Form&, const Writing& now, Kept& kept) {
-        kept.title = reports::message("steps of the {vat}");
-        kept.args = {{"vat", vat_name(now.shop(), done)}};
-        kept.consequence = [key = done.key](const Writing& after) {
-            const Vat* found = after.shop().find(key);
-            if (found == nullptr) return std::string{};
-            // What lies outside the method's band is said once, never refused.
-            const auto outside = readings_outside(after.shop(), *found);
-            int last = 0;
-            for (const VatStep& step : after.shop().all<VatStep>())
-                if (step.head == key) last = std::max(last, step.position);
-            for (const OutsideBand& each : outside)
-                if (each.step == last) return reports::outside_sentence(after.shop(), each);
-            const MethodStep* then = next_step(after.shop(), *found);
-            if (then == nullptr) return say("Noted. No step of the method is left: dry and weigh when it is ready.");
-            return say("Noted. Next: {step}. {target}", arg("step", then->what), arg("target", target_of(*then)));
         };
         return true;
     });

@@ -234,6 +234,7 @@ public:
         switch (listing) {
             case kVats:
                 return {vat,
+                        {.label = say("&Work it at the pan"), .at_the_pan = true},
                         {.label = say("Ste&ps of it"),
                          .to_selected = true,
                          .begin = [](const Writing& writing, Selected row) -> std::optional<Form> {

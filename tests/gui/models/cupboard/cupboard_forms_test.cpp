@@ -31,6 +31,27 @@ struct Shelf : Desk {
 
 }  // namespace
 
+TEST_CASE("an oil begins with what is published of it, until the maker types the supplier's own value") {
+    Shelf desk;
+    Form form = material_form(desk.writing());
+    form.type("name", "Coconut oil, virgin", desk.writing());
+    CHECK(form.text("saponification").empty());
+    form.type("purpose", "oil", desk.writing());
+    CHECK(form.text("saponification") == "248");
+    CHECK(form.field("saponification").origin ==
+          "the lowest published, 248 to 265 (Codex CXS 210); your supplier's own value wins");
+    CHECK(form.text("density") == "0.9145");
+    CHECK(form.summary.starts_with("Lye is worked out with 248 mg KOH per g, the lowest published for it"));
+    form.type("saponification", "257", desk.writing());
+    CHECK(form.summary.empty());
+    form.type("name", "Walnut oil", desk.writing());
+    CHECK(form.text("saponification") == "257");
+    CHECK(form.text("density").empty());
+    form.type("saponification", "-", desk.writing());
+    CHECK_FALSE(desk.keep(form).empty());
+    CHECK_FALSE(desk.shop.all<Material>().back().saponification);
+}
+
 TEST_CASE("a delivery with one known and one new thing, from a new supplier; postage is shared and said back") {
     Shelf desk;
     Form form = delivery_form(desk.writing());

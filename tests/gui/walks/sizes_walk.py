@@ -1,0 +1,62 @@
+#!/usr/bin/python3
+"""Every place at 1280x800 and at 1024x700, light and dark: no button, field or sentence reaches out of the window. The
+pictures are kept in the folder DYESTEAD_SCREENS, to be looked at."""
+
+import os
+import subprocess
+from pathlib import Path
+
+import pyatspi
+from _window import PLACES, Window, sample, wait_until, work_folder
+
+SIZES = [(1280, 800), (1024, 700)]
+WHOLE = {pyatspi.ROLE_PUSH_BUTTON, pyatspi.ROLE_TEXT, pyatspi.ROLE_COMBO_BOX, pyatspi.ROLE_LABEL, pyatspi.ROLE_PAGE_TAB_LIST}
+
+
+def extents(control):
+    return control.queryComponent().getExtents(pyatspi.DESKTOP_COORDS)
+
+
+def resize(window, width, height):
+    (wid,) = subprocess.run(["xdotool", "search", "--onlyvisible", "--pid", str(window.process.pid)],
+                            capture_output=True, text=True, check=True).stdout.split()[-1:]
+    subprocess.run(["xdotool", "windowmove", wid, "0", "0", "windowsize", wid, str(width), str(height)], check=True)
+    wait_until(lambda: extents(window.frame).width == width, f"a window {width} wide")
+
+
+def reaching_out(window):
+    """What stands partly outside of the window; what scrolls has its own bars."""
+    frame = extents(window.frame)
+    out = []
+    for control in window.controls():
+        if control.getRole() not in WHOLE:
+            continue
+        box = extents(control)
+        if box.width <= 0 or box.height <= 0:
+            continue
+        if box.x + box.width > frame.x + frame.width + 1 or box.y + box.height > frame.y + frame.height + 1:
+            out.append((control.getRoleName(), control.name, (box.x, box.y, box.width, box.height)))
+    return out
+
+
+with work_folder() as folder:
+    shop = sample(folder)
+    screens = Path(os.environ.get("DYESTEAD_SCREENS", folder))
+    screens.mkdir(parents=True, exist_ok=True)
+    for theme in ["Adwaita", "Adwaita:dark"]:
+        os.environ["GTK_THEME"] = theme
+        with Window(shop, "--place", "today") as window:
+            window.table("To see to")
+            for width, height in SIZES:
+                resize(window, width, height)
+                for number, place in enumerate(PLACES, start=1):
+                    window.keys(f"ctrl+{number}")
+                    window.label(lambda text, place=place: text == place, f"the place {place}")
+                    try:
+                        wait_until(lambda: not reaching_out(window), "everything inside the window", 5)
+                    except AssertionError:
+                        raise AssertionError(f"{place} at {width}x{height}: {reaching_out(window)}") from None
+                    colour = "dark" if "dark" in theme else "light"
+                    picture = screens / f"{place.lower()}-{width}x{height}-{colour}.png"
+                    subprocess.run(["import", "-window", "root", "-crop", f"{width}x{height}+0+0", str(picture)], check=True)
+                    assert picture.stat().st_size > 5000, picture
