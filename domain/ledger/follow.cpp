@@ -46,8 +46,8 @@ public:
 
     std::vector<Leaf> operator()(StockKind kind) const {
         std::vector<bool> accounts(ledger_.accounts.end);
-        for (const StockItem& item : stock_value(shop_, ledger_, period_.last).items)
-            if (item.kind == kind) accounts[item.account] = true;
+        for (Account each = kBoundaries; each < ledger_.accounts.end; ++each)
+            accounts[each] = stock_kind(shop_, ledger_, each, period_.last) == kind;
         return trace(ledger_, accounts, Period::up_to(period_.last));
     }
 
