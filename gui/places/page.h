@@ -44,6 +44,8 @@ public:
     virtual void show_figures() {}
     // Ctrl+N: a new record of the kind the place is for.
     virtual void begin_new() {}
+    // Ctrl+M: a note on the selected line. Places without lines stay still.
+    virtual void note_selected() {}
     // Opens a form here. Places without forms stay still.
     virtual void begin(Form&& /*form*/) {}
     // What is shown, as it goes on paper; nothing where there is no page.
