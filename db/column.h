@@ -36,6 +36,10 @@ template <>
 inline constexpr auto kSuffixes<Span> = std::array<std::string_view, 3>{"", "_unit", "_mark"};
 template <>
 inline constexpr auto kSuffixes<Ratio> = std::array<std::string_view, 2>{"_top", "_bottom"};
+template <>
+inline constexpr auto kSuffixes<Moment> = std::array<std::string_view, 3>{"", "_minute", "_utc_offset"};
+template <>
+inline constexpr auto kSuffixes<AnyKey> = std::array<std::string_view, 2>{"_table", "_key"};
 template <class T>
 inline constexpr auto kSuffixes<std::optional<T>> = kSuffixes<T>;
 
@@ -72,6 +76,13 @@ void store(const T& value, Sink& sink) {
     } else if constexpr (std::is_same_v<T, Ratio>) {
         sink.whole(value.top);
         sink.whole(value.bottom);
+    } else if constexpr (std::is_same_v<T, Moment>) {
+        sink.whole(value.day.time_since_epoch().count());
+        sink.whole(value.minute);
+        sink.whole(value.utc_offset);
+    } else if constexpr (std::is_same_v<T, AnyKey>) {
+        sink.text(value.table);
+        sink.whole(value.number);
     } else if constexpr (std::is_same_v<T, Temperature>) {
         sink.whole(value.tenths);
     } else if constexpr (std::is_same_v<T, Acidity>) {
@@ -127,6 +138,13 @@ T fetch(Source& source) {
         const std::int64_t bottom = source.whole();
         if (bottom <= 0) throw BadCell{};
         return {top, bottom};
+    } else if constexpr (std::is_same_v<T, Moment>) {
+        const Day day{Days{narrowed<int>(source.whole())}};
+        const int minute = narrowed<int>(source.whole());
+        return {day, minute, narrowed<int>(source.whole())};
+    } else if constexpr (std::is_same_v<T, AnyKey>) {
+        std::string table{source.text()};
+        return {std::move(table), source.whole()};
     } else if constexpr (std::is_same_v<T, Temperature>) {
         return {narrowed<std::int32_t>(source.whole())};
     } else if constexpr (std::is_same_v<T, Acidity>) {

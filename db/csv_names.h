@@ -11,6 +11,9 @@ namespace dyestead::db {
 
 std::string csv_file_name(std::string_view table);
 
+// Stands before the key of a record that is gone, where its code would be: "vat/#77".
+inline constexpr std::string_view kBareKey = "#";
+
 // Without `key`, which stands last where it is needed.
 template <class Fact>
 std::vector<std::string> csv_columns() {

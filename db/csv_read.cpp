@@ -12,6 +12,7 @@
 #include "db/csv_records.h"
 #include "db/trouble.h"
 #include "domain/facts/field_text.h"
+#include "domain/text/decimal.h"
 
 namespace dyestead::db {
 namespace {
@@ -20,6 +21,16 @@ std::string lower(std::string text) {
     for (char& c : text)
         if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
     return text;
+}
+
+template <class T>
+bool is_over_whole(const T& value) {
+    if constexpr (std::is_same_v<T, Ratio>)
+        return value > Ratio{1, 1};
+    else if constexpr (std::is_same_v<T, std::optional<Ratio>>)
+        return value && is_over_whole(*value);
+    else
+        return false;
 }
 
 class FolderReader {
@@ -140,7 +151,8 @@ private:
                 column = 2;
                 fact.key.number = read_place(kind, row, fact.head.number, fact.position, positions);
             }
-            for_each_field<Fact>([&](const auto& each) { read_cell(kind, row, column++, fact.*each.member); });
+            for_each_field<Fact>(
+                [&](const auto& each) { read_cell(kind, row, column++, fact.*each.member, each.part); });
             check_key(kind, row, fact.key.number, keys);
         }
     }
@@ -154,8 +166,10 @@ private:
         }
         const auto [at, fresh] = taken.emplace(std::pair{head, std::int64_t{position}}, row);
         if (!fresh) twice(kind, row, 1, TroubleId::position_twice, at->second);
-        const auto code = trimmed(kind.sheet.cell(kind.sheet.rows[row], 0));
-        return read_key(kind, row, fmt::format("{}/{}", code, position));
+        const auto name = fmt::format("{}/{}", trimmed(kind.sheet.cell(kind.sheet.rows[row], 0)), position);
+        const std::int64_t key = read_key(kind, row, name);
+        kind.keys.emplace(name, key);
+        return key;
     }
 
     void check_key(Records& kind, std::size_t row, std::int64_t key, Firsts& taken) {
@@ -165,7 +179,7 @@ private:
     }
 
     template <class Member>
-    void read_cell(Records& kind, std::size_t row, std::size_t column, Member& member) {
+    void read_cell(Records& kind, std::size_t row, std::size_t column, Member& member, bool part = false) {
         // A column that is missing has been said once, for the heading.
         if (kind.sheet.places[column] < 0) {
             if constexpr (!requires { member.has_value(); }) kind.whole[row] = 0;
@@ -174,10 +188,13 @@ private:
         const auto read = read_field<Member>(kind.sheet.cell(kind.sheet.rows[row], column), records_);
         if (read) {
             member = *read;
+            if (part && is_over_whole(member)) mistaken(kind, row, column, TroubleId::more_than_whole);
             return;
         }
         // Records that could not be read have been said once, for their own file.
-        if (*read.trouble == TroubleId::no_such_reference && !target_is_sound(member)) {
+        const bool leads_nowhere =
+            *read.trouble == TroubleId::no_such_reference || *read.trouble == TroubleId::no_such_record;
+        if (leads_nowhere && !target_is_sound(member)) {
             kind.whole[row] = 0;
             return;
         }
@@ -194,6 +211,12 @@ private:
     template <class Fact>
     bool target_is_sound(std::optional<Key<Fact>>) const {
         return records_.template of<Fact>().sheet.sound;
+    }
+    // Which records it would lead to cannot be told from what was not read.
+    bool target_is_sound(const AnyKey&) {
+        bool sound = true;
+        records_.for_each_kind([&](const Records& kind) { sound = sound && kind.sheet.sound; });
+        return sound;
     }
     template <class T>
     bool target_is_sound(const T&) const {
@@ -218,6 +241,23 @@ private:
 };
 
 }  // namespace
+
+std::optional<AnyKey> FolderRecords::any_key_of(std::string_view name) const {
+    const std::size_t slash = name.find('/');
+    if (slash == std::string_view::npos) return std::nullopt;
+    const std::string_view table = name.substr(0, slash);
+    const std::string within{name.substr(slash + 1)};
+    std::optional<AnyKey> found;
+    kinds.for_each([&](const Records& kind) {
+        if (kind.table != table) return;
+        if (const auto at = kind.keys.find(within); at != kind.keys.end())
+            found = AnyKey{std::string{table}, at->second};
+    });
+    if (found || !within.starts_with(kBareKey)) return found;
+    const auto number = read_decimal(std::string_view{within}.substr(1));
+    if (!number || (*number).places != 0 || (*number).digits <= 0) return std::nullopt;
+    return AnyKey{std::string{table}, (*number).digits};
+}
 
 void FolderRecords::trouble(TroubleId id, const Records& kind, std::size_t row, std::size_t column,
                             std::vector<TroubleArg> args) {

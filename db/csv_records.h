@@ -53,6 +53,9 @@ struct FolderRecords {
         return at == keys.end() ? std::nullopt : std::optional{Key<Fact>{at->second}};
     }
 
+    // The record of this table and code; kBareKey and a key where there is none of that name.
+    std::optional<AnyKey> any_key_of(std::string_view name) const;
+
     // About one cell of a row, which is given as its particular `value`.
     void trouble(TroubleId id, const Records& kind, std::size_t row, std::size_t column,
                  std::vector<TroubleArg> args = {});

@@ -18,6 +18,10 @@
 namespace dyestead::db {
 namespace {
 
+std::string numbered(std::int64_t number) {
+    return fmt::format("{}", number);
+}
+
 struct ShopCodes {
     const Shop& shop;
     template <class Fact>
@@ -25,6 +29,22 @@ struct ShopCodes {
         const Fact* fact = shop.find(key);
         if (!fact) throw std::logic_error("a reference leads nowhere");
         return fact->code;
+    }
+    template <class Fact>
+    std::string name_in(const Fact& fact) const {
+        if constexpr (Line<Fact>)
+            return code_of(fact.head) + "/" + numbered(fact.position);
+        else
+            return fact.code;
+    }
+    // What a note hangs on may be gone; its key is then all that is left of it.
+    std::string name_of(const AnyKey& any) const {
+        std::string name = std::string{kBareKey} + numbered(any.number);
+        shop.for_each_list([&]<class Fact>(const std::vector<Fact>&) {
+            if (Fact::kTable != any.table) return;
+            if (const Fact* fact = shop.find(Key<Fact>{any.number})) name = name_in(*fact);
+        });
+        return any.table + "/" + name;
     }
 };
 
@@ -73,24 +93,12 @@ std::vector<std::size_t> written_order(const Shop& shop) {
     return sorted(std::move(places));
 }
 
-std::string numbered(std::int64_t number) {
-    return fmt::format("{}", number);
-}
-
-template <class Fact>
-std::string name_in(const Shop& shop, const Fact& fact) {
-    if constexpr (Line<Fact>)
-        return ShopCodes{shop}.code_of(fact.head) + "/" + numbered(fact.position);
-    else
-        return fact.code;
-}
-
 template <class Fact>
 std::string csv_text(const Shop& shop) {
     const ShopCodes codes{shop};
     const auto& list = shop.all<Fact>();
     const auto key_is_plain = [&](const Fact& fact) {
-        return fact.key.number == key_from_name(Fact::kTable, name_in(shop, fact));
+        return fact.key.number == key_from_name(Fact::kTable, codes.name_in(fact));
     };
     bool keys = false;
     for (const Fact& fact : list) keys = keys || !key_is_plain(fact);
@@ -173,7 +181,7 @@ void write_csv_folder(const Shop& shop, const std::filesystem::path& folder) {
     shop.for_each_list([&](const auto& list) {
         using Fact = typename std::remove_cvref_t<decltype(list)>::value_type;
         std::vector<std::string> names;
-        for (const Fact& fact : list) names.push_back(name_in(shop, fact));
+        for (const Fact& fact : list) names.push_back(ShopCodes{shop}.name_in(fact));
         find_twins(std::move(names), Line<Fact> ? TroubleId::position_twice : TroubleId::code_twice,
                    folder / csv_file_name(Fact::kTable), twins);
     });

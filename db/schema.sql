@@ -9,7 +9,8 @@
 --   amounts   INTEGER, in the base unit of the kind (mg, microlitre, thousandth of a piece, cm2, Wh), never above
 --             10^12; _unit is the unit typed (domain/values/unit.h; '' for pieces), _mark how surely it is known
 --   time      INTEGER, millionths of a minute, never above a century; _unit and _mark likewise
---   shares, strengths, densities   as typed: _top / _bottom
+--   shares, strengths, densities   as typed: _top / _bottom; what is part of a whole is never above it
+--   moments   INTEGER day and _minute by the clock on the wall, _utc_offset the minutes it is ahead of UTC
 --   temperature in tenths of a degree Celsius, acidity in hundredths of pH
 --   NULL      not known, or none
 -- The limits in the CHECKs are those of the gate where values are read (domain/text/amounts.h).
@@ -113,7 +114,7 @@ CREATE TABLE normal_loss (
   "from" INTEGER NOT NULL CHECK ("from" BETWEEN -719528 AND 2932896),
   "of" TEXT NOT NULL CHECK ("of" IN ('raw', 'seed', 'harvest', 'pigment', 'bar', 'batch')),
   rate_top INTEGER NOT NULL CHECK (rate_top BETWEEN 0 AND 100000000000),
-  rate_bottom INTEGER NOT NULL CHECK (rate_bottom BETWEEN 1 AND 100000000000)
+  rate_bottom INTEGER NOT NULL CHECK (rate_bottom BETWEEN 1 AND 100000000000 AND rate_top <= rate_bottom)
 ) STRICT;
 
 -- The sales tax inside shelf prices, from a day on.
@@ -132,7 +133,7 @@ CREATE TABLE channel_fee (
   "from" INTEGER NOT NULL CHECK ("from" BETWEEN -719528 AND 2932896),
   channel TEXT NOT NULL CHECK (channel IN ('cash', 'card', 'online', 'wholesale', 'other')),
   share_top INTEGER CHECK (share_top BETWEEN 0 AND 100000000000),
-  share_bottom INTEGER CHECK (share_bottom BETWEEN 1 AND 100000000000),
+  share_bottom INTEGER CHECK (share_bottom BETWEEN 1 AND 100000000000 AND share_top <= share_bottom),
   per_payment INTEGER CHECK (per_payment BETWEEN 0 AND 1000000000000000000),
   per_bar INTEGER CHECK (per_bar BETWEEN 0 AND 1000000000000000000),
   CHECK ((share_top IS NULL) = (share_bottom IS NULL))
@@ -144,7 +145,7 @@ CREATE TABLE waiting_share (
   code TEXT NOT NULL CHECK (code <> ''),
   "from" INTEGER NOT NULL CHECK ("from" BETWEEN -719528 AND 2932896),
   share_top INTEGER NOT NULL CHECK (share_top BETWEEN 0 AND 100000000000),
-  share_bottom INTEGER NOT NULL CHECK (share_bottom BETWEEN 1 AND 100000000000)
+  share_bottom INTEGER NOT NULL CHECK (share_bottom BETWEEN 1 AND 100000000000 AND share_top <= share_bottom)
 ) STRICT;
 
 -- Money that went out for no delivery.
@@ -157,7 +158,7 @@ CREATE TABLE paid_out (
   dye_only TEXT NOT NULL CHECK (dye_only IN ('no', 'garden', 'vat')),
   colour INTEGER REFERENCES colour DEFERRABLE INITIALLY DEFERRED,
   avoidable_top INTEGER CHECK (avoidable_top BETWEEN 0 AND 100000000000),
-  avoidable_bottom INTEGER CHECK (avoidable_bottom BETWEEN 1 AND 100000000000),
+  avoidable_bottom INTEGER CHECK (avoidable_bottom BETWEEN 1 AND 100000000000 AND avoidable_top <= avoidable_bottom),
   note TEXT CHECK (note <> ''),
   CHECK ((avoidable_top IS NULL) = (avoidable_bottom IS NULL))
 ) STRICT;
@@ -216,7 +217,7 @@ CREATE TABLE material (
   caution TEXT NOT NULL CHECK (caution IN ('none', 'lye', 'dust', 'hot', 'sensitising', 'invasive')),
   alkali TEXT CHECK (alkali IN ('sodium', 'potassium')),
   purity_top INTEGER CHECK (purity_top BETWEEN 0 AND 100000000000),
-  purity_bottom INTEGER CHECK (purity_bottom BETWEEN 1 AND 100000000000),
+  purity_bottom INTEGER CHECK (purity_bottom BETWEEN 1 AND 100000000000 AND purity_top <= purity_bottom),
   shelf_life_days INTEGER CHECK (shelf_life_days BETWEEN 0 AND 1000000000),
   shelf_room INTEGER CHECK (shelf_room BETWEEN 0 AND 1000000000000),
   shelf_room_unit TEXT,
@@ -680,12 +681,16 @@ CREATE TABLE method_step (
   waiting INTEGER CHECK (waiting BETWEEN 0 AND 52704000000000),
   waiting_unit TEXT CHECK (waiting_unit IN ('min', 'h')),
   waiting_mark TEXT CHECK (waiting_mark IN ('measured', 'about', 'method')),
+  waiting_high INTEGER CHECK (waiting_high BETWEEN 0 AND 52704000000000),
+  waiting_high_unit TEXT CHECK (waiting_high_unit IN ('min', 'h')),
+  waiting_high_mark TEXT CHECK (waiting_high_mark IN ('measured', 'about', 'method')),
   watch TEXT NOT NULL CHECK (watch IN ('unattended', 'attended')),
   times INTEGER NOT NULL CHECK (times BETWEEN 0 AND 1000000000),
   caution TEXT NOT NULL CHECK (caution IN ('none', 'lye', 'dust', 'hot', 'sensitising', 'invasive')),
   CHECK ((hands_on IS NULL) = (hands_on_unit IS NULL) AND (hands_on IS NULL) = (hands_on_mark IS NULL)),
   CHECK ((hands_on_per_kg IS NULL) = (hands_on_per_kg_unit IS NULL) AND (hands_on_per_kg IS NULL) = (hands_on_per_kg_mark IS NULL)),
-  CHECK ((waiting IS NULL) = (waiting_unit IS NULL) AND (waiting IS NULL) = (waiting_mark IS NULL))
+  CHECK ((waiting IS NULL) = (waiting_unit IS NULL) AND (waiting IS NULL) = (waiting_mark IS NULL)),
+  CHECK ((waiting_high IS NULL) = (waiting_high_unit IS NULL) AND (waiting_high IS NULL) = (waiting_high_mark IS NULL))
 ) STRICT;
 CREATE INDEX method_step_head ON method_step (head);
 
@@ -755,7 +760,7 @@ CREATE TABLE vat_heat (
   heated_from INTEGER CHECK (heated_from BETWEEN -100000 AND 100000),
   heated_to INTEGER CHECK (heated_to BETWEEN -100000 AND 100000),
   efficiency_top INTEGER CHECK (efficiency_top BETWEEN 0 AND 100000000000),
-  efficiency_bottom INTEGER CHECK (efficiency_bottom BETWEEN 1 AND 100000000000),
+  efficiency_bottom INTEGER CHECK (efficiency_bottom BETWEEN 1 AND 100000000000 AND efficiency_top <= efficiency_bottom),
   CHECK ((energy IS NULL) = (energy_unit IS NULL) AND (energy IS NULL) = (energy_mark IS NULL)),
   CHECK ((water IS NULL) = (water_unit IS NULL) AND (water IS NULL) = (water_mark IS NULL)),
   CHECK ((efficiency_top IS NULL) = (efficiency_bottom IS NULL))
@@ -768,6 +773,9 @@ CREATE TABLE vat_step (
   head INTEGER NOT NULL REFERENCES vat DEFERRABLE INITIALLY DEFERRED,
   position INTEGER NOT NULL CHECK (position BETWEEN 1 AND 1000000000),
   what TEXT NOT NULL CHECK (what <> ''),
+  begun INTEGER CHECK (begun BETWEEN -719528 AND 2932896),
+  begun_minute INTEGER CHECK (begun_minute BETWEEN 0 AND 1439),
+  begun_utc_offset INTEGER CHECK (begun_utc_offset BETWEEN -840 AND 840),
   who INTEGER REFERENCES person DEFERRABLE INITIALLY DEFERRED,
   hands_on INTEGER CHECK (hands_on BETWEEN 0 AND 52704000000000),
   hands_on_unit TEXT CHECK (hands_on_unit IN ('min', 'h')),
@@ -780,7 +788,8 @@ CREATE TABLE vat_step (
   acidity INTEGER CHECK (acidity BETWEEN -1500 AND 1500),
   method_step INTEGER CHECK (method_step BETWEEN 0 AND 1000000000),
   CHECK ((hands_on IS NULL) = (hands_on_unit IS NULL) AND (hands_on IS NULL) = (hands_on_mark IS NULL)),
-  CHECK ((waiting IS NULL) = (waiting_unit IS NULL) AND (waiting IS NULL) = (waiting_mark IS NULL))
+  CHECK ((waiting IS NULL) = (waiting_unit IS NULL) AND (waiting IS NULL) = (waiting_mark IS NULL)),
+  CHECK ((begun IS NULL) = (begun_minute IS NULL) AND (begun IS NULL) = (begun_utc_offset IS NULL))
 ) STRICT;
 CREATE INDEX vat_step_head ON vat_step (head);
 CREATE INDEX vat_step_who ON vat_step (who);
@@ -859,9 +868,9 @@ CREATE TABLE recipe (
   code TEXT NOT NULL CHECK (code <> ''),
   name TEXT NOT NULL CHECK (name <> ''),
   superfat_top INTEGER NOT NULL CHECK (superfat_top BETWEEN 0 AND 100000000000),
-  superfat_bottom INTEGER NOT NULL CHECK (superfat_bottom BETWEEN 1 AND 100000000000),
+  superfat_bottom INTEGER NOT NULL CHECK (superfat_bottom BETWEEN 1 AND 100000000000 AND superfat_top <= superfat_bottom),
   lye_concentration_top INTEGER NOT NULL CHECK (lye_concentration_top BETWEEN 0 AND 100000000000),
-  lye_concentration_bottom INTEGER NOT NULL CHECK (lye_concentration_bottom BETWEEN 1 AND 100000000000),
+  lye_concentration_bottom INTEGER NOT NULL CHECK (lye_concentration_bottom BETWEEN 1 AND 100000000000 AND lye_concentration_top <= lye_concentration_bottom),
   bars_per_loaf INTEGER NOT NULL CHECK (bars_per_loaf BETWEEN 0 AND 1000000000),
   declared_weight INTEGER NOT NULL CHECK (declared_weight BETWEEN 0 AND 1000000000000),
   declared_weight_unit TEXT NOT NULL,
@@ -871,7 +880,7 @@ CREATE TABLE recipe (
   oils_unit TEXT,
   oils_mark TEXT CHECK (oils_mark IN ('measured', 'about', 'method')),
   potassium_share_top INTEGER CHECK (potassium_share_top BETWEEN 0 AND 100000000000),
-  potassium_share_bottom INTEGER CHECK (potassium_share_bottom BETWEEN 1 AND 100000000000),
+  potassium_share_bottom INTEGER CHECK (potassium_share_bottom BETWEEN 1 AND 100000000000 AND potassium_share_top <= potassium_share_bottom),
   best_days INTEGER CHECK (best_days BETWEEN 0 AND 1000000000),
   CHECK ((oils IS NULL) = (oils_unit IS NULL) AND (oils IS NULL) = (oils_mark IS NULL)),
   CHECK ((potassium_share_top IS NULL) = (potassium_share_bottom IS NULL))
@@ -887,7 +896,7 @@ CREATE TABLE recipe_part (
   amount_unit TEXT,
   amount_mark TEXT CHECK (amount_mark IN ('measured', 'about', 'method')),
   share_top INTEGER CHECK (share_top BETWEEN 0 AND 100000000000),
-  share_bottom INTEGER CHECK (share_bottom BETWEEN 1 AND 100000000000),
+  share_bottom INTEGER CHECK (share_bottom BETWEEN 1 AND 100000000000 AND share_top <= share_bottom),
   CHECK ((amount IS NULL) = (amount_unit IS NULL) AND (amount IS NULL) = (amount_mark IS NULL)),
   CHECK ((share_top IS NULL) = (share_bottom IS NULL))
 ) STRICT;
@@ -934,7 +943,7 @@ CREATE TABLE batch (
   loaves INTEGER NOT NULL CHECK (loaves BETWEEN 0 AND 1000000000),
   split_from INTEGER REFERENCES batch DEFERRABLE INITIALLY DEFERRED,
   split_share_top INTEGER CHECK (split_share_top BETWEEN 0 AND 100000000000),
-  split_share_bottom INTEGER CHECK (split_share_bottom BETWEEN 1 AND 100000000000),
+  split_share_bottom INTEGER CHECK (split_share_bottom BETWEEN 1 AND 100000000000 AND split_share_top <= split_share_bottom),
   note TEXT CHECK (note <> ''),
   CHECK ((split_share_top IS NULL) = (split_share_bottom IS NULL))
 ) STRICT;
@@ -1181,7 +1190,7 @@ CREATE TABLE out_at_shop (
   bars INTEGER NOT NULL CHECK (bars BETWEEN 0 AND 1000000000),
   price INTEGER NOT NULL CHECK (price BETWEEN 0 AND 1000000000000000000),
   share_top INTEGER CHECK (share_top BETWEEN 0 AND 100000000000),
-  share_bottom INTEGER CHECK (share_bottom BETWEEN 1 AND 100000000000),
+  share_bottom INTEGER CHECK (share_bottom BETWEEN 1 AND 100000000000 AND share_top <= share_bottom),
   CHECK ((share_top IS NULL) = (share_bottom IS NULL))
 ) STRICT;
 CREATE INDEX out_at_shop_bar ON out_at_shop (bar);
@@ -1305,3 +1314,14 @@ CREATE TABLE guess (
   answer TEXT NOT NULL CHECK (answer <> '')
 ) STRICT;
 CREATE INDEX guess_colour ON guess (colour);
+
+-- What the maker wants to remember of a record of any kind, and the photograph or bill that belongs to it.
+CREATE TABLE note (
+  key INTEGER PRIMARY KEY CHECK (key > 0),
+  code TEXT NOT NULL CHECK (code <> ''),
+  date INTEGER NOT NULL CHECK (date BETWEEN -719528 AND 2932896),
+  about_table TEXT NOT NULL CHECK (about_table <> ''),
+  about_key INTEGER NOT NULL CHECK (about_key > 0),
+  text TEXT CHECK (text <> ''),
+  file TEXT CHECK (file <> '')
+) STRICT;

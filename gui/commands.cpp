@@ -70,6 +70,7 @@ wxMenu* edit_menu() {
 wxMenu* record_menu() {
     auto* menu = new wxMenu;
     add(*menu, kNewHere, say("&New here"), "Ctrl+N");
+    add(*menu, kNoteThis, say("A note on what is &selected"), "Ctrl+M");
     add(*menu, kJot, say("&Jot something down"), "Ctrl+J");
     add(*menu, kNoteTime, say("&Time that belongs to nothing else"), "Ctrl+T");
     add(*menu, kAtThePan, say("&Work a vat at the pan"), "F11");
@@ -90,6 +91,7 @@ std::optional<int> command_of(int key, int modifiers) {
     if (modifiers != wxMOD_CONTROL) return std::nullopt;
     switch (key) {
         case 'N': return kNewHere;
+        case 'M': return kNoteThis;
         case 'J': return kJot;
         case 'T': return kNoteTime;
         case 'L': return kNoteLoss;

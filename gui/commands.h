@@ -17,6 +17,7 @@ enum Command : int {
     kFigures,
     kBackToRecords,
     kNewHere,
+    kNoteThis,
     kJot,
     kNoteTime,
     kNoteLoss,

@@ -128,6 +128,7 @@ void Frame::bind_commands() {
     on(kSavePage, "saving a page", &Frame::save_page);
     on(kPrintPage, "showing pages to print", &Frame::print_page);
     on(kNewHere, "beginning an entry", &Frame::begin_new);
+    on(kNoteThis, "beginning a note", &Frame::note_selected);
     on(wxID_UNDO, "undoing", &Frame::undo);
     on(wxID_REDO, "redoing", &Frame::redo);
     // The bar's own button sends an event of its own.

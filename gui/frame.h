@@ -59,6 +59,7 @@ private:
     void show_waiting(const Books& books);
     void say_with_undo(std::string_view sentence);
     void begin_new();
+    void note_selected();
     void undo();
     void redo();
     void after_undo(db::Committed committed, const std::string& sentence);

@@ -108,7 +108,7 @@ void Frame::keep_pan() {
 void Frame::pan_step_done() {
     const AtThePan before = *pan_;
     AtThePan next = before;
-    const auto kept = step_done(writing(), next, wall_clock().now);
+    const auto kept = step_done(writing(), next, wall_clock());
     if (!kept) return show_pan();
     pan_ = next;
     if (!keep(*kept)) {

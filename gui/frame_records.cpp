@@ -21,7 +21,10 @@ using reports::arg;
 
 Writing Frame::writing() {
     const Books books = open_->books();
-    return {.books = books, .day = writing_for_.value_or(books.as_of()), .new_key_number = db::new_key_number};
+    return {.books = books,
+            .day = writing_for_.value_or(books.as_of()),
+            .new_key_number = db::new_key_number,
+            .utc_offset = minutes_ahead_of_utc};
 }
 
 void Frame::write_for(const std::string& typed_day) {
@@ -145,6 +148,10 @@ void Frame::correct(FactRef record) {
 
 void Frame::begin_new() {
     if (open_) page()->begin_new();
+}
+
+void Frame::note_selected() {
+    if (open_) page()->note_selected();
 }
 
 void Frame::begin_at(Place place, Form (*form)(const Writing&)) {

@@ -9,6 +9,7 @@
 #include "domain/text/amounts.h"
 #include "reports/begin_document.h"
 #include "reports/cells.h"
+#include "reports/statement_lines.h"
 #include "reports/statement_parts.h"
 #include "reports/words/fact_words.h"
 #include "reports/words/names.h"
@@ -18,21 +19,10 @@
 namespace dyestead::reports {
 namespace {
 
-struct NamedTerm {
-    std::string_view name;
-    Term term;
-};
-constexpr std::array<NamedTerm, kTerms> kNamedTerms{{{"in", Term::in},
-                                                     {"stock", Term::stock},
-                                                     {"in-progress", Term::in_progress},
-                                                     {"sold", Term::sold},
-                                                     {"lost", Term::lost},
-                                                     {"given", Term::given},
-                                                     {"period", Term::period}}};
-
 std::string term_names() {
     std::string names;
-    for (const NamedTerm& each : kNamedTerms) names += (names.empty() ? "" : ", ") + std::string{each.name};
+    for (const NamedLine& each : statement_lines())
+        if (std::holds_alternative<Term>(each.line)) names += (names.empty() ? "" : ", ") + each.name;
     return names;
 }
 
@@ -52,6 +42,15 @@ std::string title(Term term, Period period) {
     return {};
 }
 
+std::string title(const StatementLine& line, Period period) {
+    if (const auto* term = std::get_if<Term>(&line)) return title(*term, period);
+    const auto* kind = std::get_if<StockKind>(&line);
+    const auto of = arg("line", line_words(line));
+    const auto last = arg("last", shown_date(period.last));
+    if (kind != nullptr) return say("Where \"{line}\" on {last} comes from", of, last);
+    return say("Where \"{line}\" from {first} to {last} comes from", of, arg("first", shown_date(period.first)), last);
+}
+
 template <class Fact>
 std::optional<std::uint32_t> place(const Shop& shop, const std::string& code) {
     const auto& all = shop.all<Fact>();
@@ -65,6 +64,7 @@ std::optional<Account> account_of(const Shop& shop, const Ledger& ledger, const 
     if (const auto at = place<Batch>(shop, code)) return ledger.accounts.batches + *at;
     if (const auto at = place<Planting>(shop, code)) return ledger.accounts.plantings + *at;
     if (const auto at = place<Vat>(shop, code)) return ledger.accounts.vats + *at;
+    if (const auto at = place<OutAtShop>(shop, code)) return ledger.accounts.outs + *at;
     return std::nullopt;
 }
 
@@ -74,10 +74,10 @@ public:
         document_ = begin_document(shop, ledger, "trace", {});
     }
 
-    Document of_term(Term term, Period period) {
-        document_.title = title(term, period);
-        const bool at_a_day = term == Term::stock || term == Term::in_progress;
-        add_leaves(trace(shop_, ledger_, term, at_a_day ? Period::up_to(period.last) : period));
+    Document of_line(const StatementLine& line, Period period) {
+        document_.title = title(line, period);
+        if (const auto* at = std::get_if<TakenAt>(&line)) came_in_as_ = name_of(*at);
+        add_leaves(follow(shop_, ledger_, line, period));
         return finish();
     }
 
@@ -130,7 +130,7 @@ private:
         for (const Leaf& leaf : leaves) {
             const auto day = fact_day(shop_, leaf.fact);
             add({day ? print(*day) : std::string{}, fact_words(shop_, leaf.fact), fact_place(shop_, leaf.fact),
-                 name_of(leaf.through)},
+                 came_in_as_.empty() ? name_of(leaf.through) : came_in_as_},
                 leaf.cost);
         }
         const Cost total = sum(leaves);
@@ -206,6 +206,7 @@ private:
     const Shop& shop_;
     const Ledger& ledger_;
     std::string currency_;
+    std::string came_in_as_;  // of all leaves; blank: each by its own account
     Document document_;
 };
 
@@ -215,8 +216,7 @@ std::variant<Document, Trouble> trace_report(const Shop& shop, const Ledger& led
                                              const std::optional<std::string>& of, Period period) {
     if (!of) return Trouble{TroubleId::nothing_to_trace, {{"choices", term_names()}}};
     if (const auto account = account_of(shop, ledger, *of)) return TraceReport{shop, ledger}.of_account(*account, *of);
-    const auto term = std::ranges::find(kNamedTerms, *of, &NamedTerm::name);
-    if (term != kNamedTerms.end()) return TraceReport{shop, ledger}.of_term(term->term, period);
+    if (const auto line = line_called(*of)) return TraceReport{shop, ledger}.of_line(*line, period);
     return Trouble{TroubleId::no_such_code, {{"value", *of}, {"choices", term_names()}}};
 }
 

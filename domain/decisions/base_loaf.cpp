@@ -85,7 +85,7 @@ BaseLoaf base_loaf(const Records& records, const Recipe& recipe, Window days) {
         if (records.kind(movement.to) == AccountKind::batch) {
             Cost& into = without_colour[records.batch(movement.to).key];
             if (records.kind(movement.from) == AccountKind::batch) {
-                const Ratio share = as_share(records.batch(movement.to).split_share.value_or(Ratio{}));
+                const Ratio share = records.batch(movement.to).split_share.value_or(Ratio{});
                 Cost& from = without_colour[records.batch(movement.from).key];
                 const Cost poured_off = share_of(from, share.top, share.bottom);
                 from -= poured_off;

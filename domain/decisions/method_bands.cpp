@@ -1,5 +1,6 @@
 #include "domain/decisions/method_bands.h"
 
+#include "domain/decisions/records.h"
 #include "domain/facts/lines_of.h"
 
 namespace dyestead {
@@ -22,6 +23,20 @@ bool outside(Reading found, const std::optional<Reading>& low, const std::option
     return (low && found < *low) || (high && found > *high);
 }
 
+// As noted, else by the clock; nothing where neither says.
+std::optional<Minutes> waited(std::span<const VatStep* const> steps, std::size_t at) {
+    const VatStep& step = *steps[at];
+    if (step.waiting) return step.waiting->time;
+    if (!step.begun || at + 1 == steps.size() || !steps[at + 1]->begun) return std::nullopt;
+    const Minutes gone =
+        between(*step.begun, *steps[at + 1]->begun) - (step.hands_on ? step.hands_on->time : Minutes{});
+    return gone < Minutes{} ? std::nullopt : std::optional{gone};
+}
+
+std::optional<double> minutes_of(const std::optional<Span>& span) {
+    return span ? std::optional{number(span->time)} : std::nullopt;
+}
+
 std::optional<double> grams_of(const std::optional<Amount>& amount) {
     if (!amount || amount->quantity.kind() != Kind::mass) return std::nullopt;
     return static_cast<double>(amount->quantity.in_base()) / 1e3;
@@ -34,7 +49,9 @@ std::vector<OutsideBand> readings_outside(const Shop& shop, const Vat& vat) {
     if (!vat.method) return found;
     const LinesOf<VatStep> steps{shop};
     const LinesOf<MethodStep> method{shop};
-    for (const VatStep* step : steps(vat.key)) {
+    const auto done = steps(vat.key);
+    for (std::size_t at = 0; at < done.size(); ++at) {
+        const VatStep* step = done[at];
         for (const MethodStep* says : method(*vat.method)) {
             if (step->method_step != says->position) continue;
             const std::string& what = step->what.empty() ? says->what : step->what;
@@ -44,6 +61,11 @@ std::vector<OutsideBand> readings_outside(const Shop& shop, const Vat& vat) {
             if (step->acidity && outside(*step->acidity, says->acidity_low, says->acidity_high))
                 found.push_back({Band::acidity, vat.key, step->position, what, number(*step->acidity),
                                  number(says->acidity_low), number(says->acidity_high)});
+            const auto stood = waited(done, at);
+            const auto low = says->waiting_high ? minutes_of(says->waiting) : std::nullopt;
+            const auto high = minutes_of(says->waiting_high);
+            if (stood && outside(number(*stood), low, high))
+                found.push_back({Band::waiting, vat.key, step->position, what, number(*stood), low, high});
         }
     }
     return found;

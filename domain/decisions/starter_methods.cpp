@@ -48,6 +48,10 @@ public:
         last().waiting = about(minutes);
         return *this;
     }
+    Steps& leave(std::int64_t least, std::int64_t most) {
+        last().waiting_high = about(most);
+        return leave(least);
+    }
     Steps& beware(Caution caution) {
         last().caution = caution;
         return *this;
@@ -90,10 +94,10 @@ StarterMethod hot_method_for_leaf(Key<Material> soda_ash) {
     steps.last().acidity_high = Acidity{950};
     steps.beware(Caution::dust);
     steps.then("Whisk for 10 to 15 minutes, until the froth goes blue and back to green").hands(12);
-    steps.then("Let it settle for 2 to 3 hours").leave(2 * kHour + 30);
+    steps.then("Let it settle for 2 to 3 hours").leave(2 * kHour, 3 * kHour);
     steps.then("Take off the froth and the top third, and let it settle for 2 to 3 hours")
         .hands(5)
-        .leave(2 * kHour + 30);
+        .leave(2 * kHour, 3 * kHour);
     steps.then("Take off all but the bottom 6 cm, join the pans, and let it settle for 2 hours")
         .hands(10)
         .leave(2 * kHour);
@@ -102,11 +106,11 @@ StarterMethod hot_method_for_leaf(Key<Material> soda_ash) {
             "Take off the top two thirds, put clean water on, and let it settle for 2 to 5 hours, until the water "
             "stays clear: five times or more, over days")
         .hands(10)
-        .leave(3 * kHour + 30)
+        .leave(2 * kHour, 5 * kHour)
         .times(5);
     steps.then("Dry it for 1 to 3 days on an old ceramic plate; what stays on the plate as a film is lost")
         .hands(10)
-        .leave(2 * kDay)
+        .leave(kDay, 3 * kDay)
         .beware(Caution::dust);
     starter.steps = steps.take();
 

@@ -21,13 +21,13 @@ struct Recipe : HeadOf<Recipe> {
 template <>
 inline constexpr auto kFields<Recipe> = [](auto&& visit) {
     visit(field("name", &Recipe::name));
-    visit(field("superfat", &Recipe::superfat));
-    visit(field("lye_concentration", &Recipe::lye_concentration));
+    visit(part("superfat", &Recipe::superfat));
+    visit(part("lye_concentration", &Recipe::lye_concentration));
     visit(field("bars_per_loaf", &Recipe::bars_per_loaf));
     visit(field("declared_weight", &Recipe::declared_weight));
     visit(field("cure_days", &Recipe::cure_days));
     visit(field("oils", &Recipe::oils));
-    visit(field("potassium_share", &Recipe::potassium_share));
+    visit(part("potassium_share", &Recipe::potassium_share));
     visit(field("best_days", &Recipe::best_days));
 };
 
@@ -42,7 +42,7 @@ template <>
 inline constexpr auto kFields<RecipePart> = [](auto&& visit) {
     visit(field("material", &RecipePart::material));
     visit(field("amount", &RecipePart::amount));
-    visit(field("share", &RecipePart::share));
+    visit(part("share", &RecipePart::share));
 };
 
 struct RecipeWrapping : LineOf<RecipeWrapping, Recipe> {
@@ -96,7 +96,7 @@ inline constexpr auto kFields<Batch> = [](auto&& visit) {
     visit(field("bar", &Batch::bar));
     visit(field("loaves", &Batch::loaves));
     visit(field("split_from", &Batch::split_from));
-    visit(field("split_share", &Batch::split_share));
+    visit(part("split_share", &Batch::split_share));
     visit(field("note", &Batch::note));
 };
 using BatchUse = UseIn<Batch>;

@@ -65,7 +65,7 @@ inline constexpr auto kFields<Material> = [](auto&& visit) {
     visit(field("colour", &Material::colour));
     visit(field("caution", &Material::caution));
     visit(field("alkali", &Material::alkali));
-    visit(field("purity", &Material::purity));
+    visit(part("purity", &Material::purity));
     visit(field("shelf_life_days", &Material::shelf_life_days));
     visit(field("shelf_room", &Material::shelf_room));
 };

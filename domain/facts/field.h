@@ -11,6 +11,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <type_traits>
 
 #include "domain/values/key.h"
 
@@ -20,11 +21,18 @@ template <class Fact, class Member>
 struct Field {
     std::string_view name;
     Member Fact::*member;
+    bool part = false;  // of a whole: never more than 1
 };
 
 template <class Fact, class Member>
 constexpr Field<Fact, Member> field(std::string_view name, Member Fact::*member) {
-    return {name, member};
+    return {name, member, false};
+}
+
+// A share of something: the gate lets in no more than the whole of it.
+template <class Fact, class Member>
+constexpr Field<Fact, Member> part(std::string_view name, Member Fact::*member) {
+    return {name, member, true};
 }
 
 // Specialised beside each fact: a function that shows a visitor each Field in turn. (A std::tuple of
@@ -67,6 +75,16 @@ struct LineOf {
 template <class Fact, class Visit>
 constexpr void for_each_field(Visit&& visit) {
     kFields<Fact>(visit);
+}
+
+template <class Fact, class Member>
+constexpr bool is_part(Member Fact::*member) {
+    bool found = false;
+    for_each_field<Fact>([&](const auto& each) {
+        if constexpr (std::is_same_v<decltype(each.member), Member Fact::*>)
+            found = found || (each.part && each.member == member);
+    });
+    return found;
 }
 
 }  // namespace dyestead

@@ -1,7 +1,8 @@
 // field_text.h - how does one field of a fact look in a file of records, and what is read back?
 // One function each way for every type that a field may have; what is printed reads back the same.
 // `codes` stands between the keys of facts and their codes: codes.code_of(key) gives a string,
-// codes.template key_of<Fact>(code) an optional key.
+// codes.template key_of<Fact>(code) an optional key; codes.name_of(any_key) and codes.any_key_of(name) likewise for a
+// record of any kind, which is named by its table and its code: "vat/blue-2026-1", "vat_step/blue-2026-1/3".
 #pragma once
 
 #include <fmt/format.h>
@@ -66,6 +67,8 @@ std::string print_field(const T& value, const Codes& codes) {
         return value ? print_field(*value, codes) : std::string{};
     else if constexpr (field_detail::Is<T>::key)
         return codes.code_of(value);
+    else if constexpr (std::is_same_v<T, AnyKey>)
+        return codes.name_of(value);
     else if constexpr (std::is_same_v<T, std::string>)
         return value;
     else if constexpr (std::is_same_v<T, int>)
@@ -90,6 +93,11 @@ Read<T> read_field(std::string_view text, const Codes& codes) {
         const auto key = codes.template key_of<typename field_detail::Is<T>::Inner>(trimmed(text));
         if (!key) return TroubleId::no_such_reference;
         return *key;
+    } else if constexpr (std::is_same_v<T, AnyKey>) {
+        if (trimmed(text).empty()) return TroubleId::blank;
+        const auto key = codes.any_key_of(trimmed(text));
+        if (!key) return TroubleId::no_such_record;
+        return *key;
     } else if constexpr (std::is_same_v<T, std::string>) {
         if (trimmed(text).empty()) return TroubleId::blank;
         return std::string{text};
@@ -112,6 +120,8 @@ Read<T> read_field(std::string_view text, const Codes& codes) {
         return read_ratio(text);
     } else if constexpr (std::is_same_v<T, Temperature>) {
         return read_temperature(text);
+    } else if constexpr (std::is_same_v<T, Moment>) {
+        return read_moment(text);
     } else {
         static_assert(std::is_same_v<T, Acidity>, "a field of a type that has no text");
         return read_acidity(text);

@@ -42,6 +42,7 @@ struct MethodStep : LineOf<MethodStep, Method> {
     std::optional<Span> hands_on;         // whatever the size of the vat
     std::optional<Span> hands_on_per_kg;  // of harvest
     std::optional<Span> waiting;
+    std::optional<Span> waiting_high;  // 2 to 3 hours: `waiting` is then the least
     Watch watch = Watch::unattended;
     int times = 1;
     Caution caution = Caution::none;
@@ -56,6 +57,7 @@ inline constexpr auto kFields<MethodStep> = [](auto&& visit) {
     visit(field("hands_on", &MethodStep::hands_on));
     visit(field("hands_on_per_kg", &MethodStep::hands_on_per_kg));
     visit(field("waiting", &MethodStep::waiting));
+    visit(field("waiting_high", &MethodStep::waiting_high));
     visit(field("watch", &MethodStep::watch));
     visit(field("times", &MethodStep::times));
     visit(field("caution", &MethodStep::caution));

@@ -12,7 +12,7 @@ inline std::optional<Amount> part_amount(const Recipe& recipe, const RecipePart&
     if (part.amount) return part.amount;
     if (!part.share || !recipe.oils) return std::nullopt;
     const Quantity oils = recipe.oils->quantity;
-    return Amount{Quantity{oils.kind(), times(oils.in_base(), as_share(*part.share))}, Unit::g, Mark::measured};
+    return Amount{Quantity{oils.kind(), times(oils.in_base(), *part.share)}, Unit::g, Mark::measured};
 }
 
 }  // namespace dyestead

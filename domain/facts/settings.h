@@ -103,7 +103,7 @@ template <>
 inline constexpr auto kFields<NormalLoss> = [](auto&& visit) {
     visit(field("from", &NormalLoss::from));
     visit(field("of", &NormalLoss::of));
-    visit(field("rate", &NormalLoss::rate));
+    visit(part("rate", &NormalLoss::rate));
 };
 
 // The sales tax inside shelf prices; 0 while the shop is not registered.
@@ -135,7 +135,7 @@ template <>
 inline constexpr auto kFields<ChannelFee> = [](auto&& visit) {
     visit(field("from", &ChannelFee::from));
     visit(field("channel", &ChannelFee::channel));
-    visit(field("share", &ChannelFee::share));
+    visit(part("share", &ChannelFee::share));
     visit(field("per_payment", &ChannelFee::per_payment));
     visit(field("per_bar", &ChannelFee::per_bar));
 };
@@ -149,7 +149,7 @@ struct WaitingShare : HeadOf<WaitingShare> {
 template <>
 inline constexpr auto kFields<WaitingShare> = [](auto&& visit) {
     visit(field("from", &WaitingShare::from));
-    visit(field("share", &WaitingShare::share));
+    visit(part("share", &WaitingShare::share));
 };
 
 enum class DyeOnly : std::uint8_t { no, garden, vat };
@@ -176,7 +176,7 @@ inline constexpr auto kFields<PaidOut> = [](auto&& visit) {
     visit(field("amount", &PaidOut::amount));
     visit(field("dye_only", &PaidOut::dye_only));
     visit(field("colour", &PaidOut::colour));
-    visit(field("avoidable", &PaidOut::avoidable));
+    visit(part("avoidable", &PaidOut::avoidable));
     visit(field("note", &PaidOut::note));
 };
 

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "domain/facts/garden.h"
+#include "domain/facts/note.h"
 #include "domain/facts/stall.h"
 #include "domain/facts/stock_take.h"
 #include "domain/facts/working_day.h"
@@ -62,7 +63,7 @@ using ForEveryKind =
             Allowed, Method, MethodStep, MethodUse, Vat, VatUse, VatHeat, VatStep, Drying, DryingVat, DryingLot,
             ShadeTest, Recipe, RecipePart, RecipeWrapping, RecipeColouring, Batch, BatchUse, BatchTime, Cut, Weighing,
             Wrapping, WrappingUse, Hold, Release, Plan, Fair, FairLine, FairBundle, FairTime, Sale, SaleLine, OutAtShop,
-            OutSettled, Returned, Price, PriceBelief, Sitting, SittingAt, Work, Jotting, Guess>;
+            OutSettled, Returned, Price, PriceBelief, Sitting, SittingAt, Work, Jotting, Guess, Note>;
 
 template <class Fact>
 struct FactList {

@@ -146,7 +146,7 @@ inline constexpr auto kFields<OutAtShop> = [](auto&& visit) {
     visit(field("lot", &OutAtShop::lot));
     visit(field("bars", &OutAtShop::bars));
     visit(field("price", &OutAtShop::price));
-    visit(field("share", &OutAtShop::share));
+    visit(part("share", &OutAtShop::share));
 };
 
 // What became of bars that were out: sold there, or come back.

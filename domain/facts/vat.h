@@ -3,6 +3,7 @@
 
 #include "domain/facts/cupboard.h"
 #include "domain/facts/method.h"
+#include "domain/values/moment.h"
 #include "domain/values/reading.h"
 
 namespace dyestead {
@@ -95,12 +96,13 @@ inline constexpr auto kFields<VatHeat> = [](auto&& visit) {
     visit(field("water", &VatHeat::water));
     visit(field("heated_from", &VatHeat::heated_from));
     visit(field("heated_to", &VatHeat::heated_to));
-    visit(field("efficiency", &VatHeat::efficiency));
+    visit(part("efficiency", &VatHeat::efficiency));
 };
 
 struct VatStep : LineOf<VatStep, Vat> {
     static constexpr std::string_view kTable = "vat_step";
     std::string what;
+    std::optional<Moment> begun;
     std::optional<Key<Person>> who;
     std::optional<Span> hands_on;
     std::optional<Span> waiting;
@@ -112,6 +114,7 @@ struct VatStep : LineOf<VatStep, Vat> {
 template <>
 inline constexpr auto kFields<VatStep> = [](auto&& visit) {
     visit(field("what", &VatStep::what));
+    visit(field("begun", &VatStep::begun));
     visit(field("who", &VatStep::who));
     visit(field("hands_on", &VatStep::hands_on));
     visit(field("waiting", &VatStep::waiting));

@@ -12,7 +12,7 @@ Money per_bar(Money each, std::int64_t bars) {
 Fees fees(const ChannelFee* fee, Money takings, int payments, std::int64_t bars) {
     if (fee == nullptr) return {};
     Fees result;
-    if (fee->share) result.share = Money::millionths(times(takings.in_millionths(), as_share(*fee->share)));
+    if (fee->share) result.share = Money::millionths(times(takings.in_millionths(), *fee->share));
     if (fee->per_payment) result.payments = per_bar(*fee->per_payment, payments * std::int64_t{1000});
     if (fee->per_bar) result.bags = per_bar(*fee->per_bar, bars);
     return result;
@@ -55,7 +55,7 @@ Money let_off(const Shop& shop, const Fair& fair, Money at_prices, std::int64_t 
 Fees fees_of(const OutAtShop& out, std::int64_t bars) {
     Fees result;
     const Money takings = per_bar(out.price, bars);
-    if (out.share) result.share = Money::millionths(times(takings.in_millionths(), as_share(*out.share)));
+    if (out.share) result.share = Money::millionths(times(takings.in_millionths(), *out.share));
     return result;
 }
 

@@ -81,7 +81,11 @@ enum class FindingCode : std::uint8_t {
     counted_twice,               // material
     found_without_lot,           // amount, material: counted, and no lot of it ever was
     cost_rule_waits,             // day: not the first of a financial year, so it counts from that day on
-    no_average_for,              // material: harvests, pigments, bars and colourants are costed by lot
+    vat_steps_backwards,         // vat: a step is timed before the vat, or before the step above it
+    bundles_more_than_sold,      // fair: bars in bundles, bars sold
+    more_came_up_than_laid_out,  // lot
+    note_on_nothing,
+    no_average_for,  // material: harvests, pigments, bars and colourants are costed by lot
 };
 
 struct Finding {

@@ -44,8 +44,8 @@ std::optional<Key<Person>> named(const Shop& shop, FactRef about) {
 
 }  // namespace
 
-std::vector<StageHours> hours(const Shop& shop, const Ledger& ledger, Period period) {
-    std::map<std::pair<Stage, std::optional<Key<Person>>>, StageHours> lines;
+std::vector<HourLine> hour_lines(const Shop& shop, const Ledger& ledger, Period period) {
+    std::vector<HourLine> lines;
     for (const Movement& movement : ledger.movements) {
         const bool comes_in =
             movement.from == account(Boundary::hours) || movement.from == account(Boundary::already_here);
@@ -56,14 +56,22 @@ std::vector<StageHours> hours(const Shop& shop, const Ledger& ledger, Period per
             if (const Person* usual = default_person(shop, movement.on())) who = usual->key;
         const SittingAt* sat = fact.kind == kKindOf<SittingAt> ? shop.find(Key<SittingAt>{fact.key}) : nullptr;
         const Stage stage = stage_of(sat != nullptr ? worked_at(*sat).kind : fact.kind);
-        StageHours& line = lines[{stage, who}];
-        line.stage = stage;
-        line.who = who;
-        line.time += movement.cost.hands_on;
-        line.labour += movement.cost.labour;
+        lines.push_back({fact, stage, who, movement.cost.hands_on, movement.cost.labour});
+    }
+    return lines;
+}
+
+std::vector<StageHours> hours(const Shop& shop, const Ledger& ledger, Period period) {
+    std::map<std::pair<Stage, std::optional<Key<Person>>>, StageHours> stages;
+    for (const HourLine& line : hour_lines(shop, ledger, period)) {
+        StageHours& sum = stages[{line.stage, line.who}];
+        sum.stage = line.stage;
+        sum.who = line.who;
+        sum.time += line.time;
+        sum.labour += line.labour;
     }
     std::vector<StageHours> result;
-    for (const auto& [key, line] : lines) result.push_back(line);
+    for (const auto& [key, sum] : stages) result.push_back(sum);
     return result;
 }
 

@@ -23,6 +23,18 @@ enum class Stage : std::uint8_t {
 };
 inline constexpr std::size_t kStages = static_cast<std::size_t>(Stage::other) + 1;
 
+// One record's time.
+struct HourLine {
+    FactRef fact;
+    Stage stage{};
+    std::optional<Key<Person>> who;  // blank: nobody is on record whose it could be
+    Minutes time;
+    Money labour;  // at the target in force that day
+};
+
+// In the order of the books.
+std::vector<HourLine> hour_lines(const Shop& shop, const Ledger& ledger, Period period);
+
 struct StageHours {
     Stage stage{};
     std::optional<Key<Person>> who;  // blank: nobody is on record whose it could be

@@ -43,16 +43,23 @@ bool is_lost_or_given(Account account) {
 
 }  // namespace
 
+std::optional<LossKind> loss_kind(const Shop& shop, const Ledger& ledger, const Movement& movement) {
+    const bool out = is_lost_or_given(movement.to);
+    if (out == is_lost_or_given(movement.from)) return std::nullopt;
+    const bool given = (out ? movement.to : movement.from) == account(Boundary::given);
+    return kind_of(shop, ledger.sources[movement.source].fact, given, !out);
+}
+
 std::vector<LossLine> losses(const Shop& shop, const Ledger& ledger, Period period) {
     std::vector<LossLine> lines;
     for (const Movement& movement : ledger.movements) {
         if (!period.contains(movement.on())) continue;
+        const auto kind = loss_kind(shop, ledger, movement);
+        if (!kind) continue;
         const bool out = is_lost_or_given(movement.to);
-        if (out == is_lost_or_given(movement.from)) continue;
         const Source& source = ledger.sources[movement.source];
         LossLine line;
-        const bool given = (out ? movement.to : movement.from) == account(Boundary::given);
-        line.kind = kind_of(shop, source.fact, given, !out);
+        line.kind = *kind;
         line.fact = source.fact;
         line.day = movement.on();
         line.material = source.material;

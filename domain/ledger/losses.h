@@ -1,6 +1,8 @@
 // losses.h - what was lost and what was given away in a period, why, and what had it cost?
 #pragma once
 
+#include <optional>
+
 #include "domain/ledger/ledger.h"
 #include "domain/ledger/period.h"
 
@@ -35,6 +37,9 @@ struct LossLine {
     std::int64_t quantity = 0;   // base units; below nought: found again
     Cost cost;
 };
+
+// What kind of loss or gift a movement is; nothing where it is none. Of what was found again its reverse.
+std::optional<LossKind> loss_kind(const Shop& shop, const Ledger& ledger, const Movement& movement);
 
 // Every movement into the lost and given accounts, less those out of them, in the order of the books.
 std::vector<LossLine> losses(const Shop& shop, const Ledger& ledger, Period period);

@@ -83,7 +83,7 @@ Fraction inverse(Fraction fraction) {
 // Hydroxide in one gram as sold.
 Fraction purity(const Material* lye) {
     const bool said = lye != nullptr && lye->purity && lye->purity->top > 0;
-    return said ? fraction(as_share(*lye->purity)) : kWhole;
+    return said ? fraction(*lye->purity) : kWhole;
 }
 
 Alkali alkali_of(const Material& lye) {
@@ -140,7 +140,7 @@ LyeNeed at(Oils oils, const Material* sodium, const Material* potassium_lye, con
     caution(LyeCaution::a_check_only);
     const Ratio superfat = recipe.superfat;
     const Ratio concentration = recipe.lye_concentration;
-    const Ratio potassium = as_share(recipe.potassium_share.value_or(Ratio{}));
+    const Ratio potassium = recipe.potassium_share.value_or(Ratio{});
     const bool superfat_possible = superfat >= Ratio{0, 1} && superfat < Ratio{1, 1};
     const bool concentration_possible = concentration > Ratio{0, 1} && concentration <= Ratio{1, 1};
     if (!superfat_possible) caution(LyeCaution::superfat_impossible);
@@ -185,7 +185,7 @@ struct Weighed {
         if (!batch.split_from || !batch.split_share || batch.split_share->top <= 0 || depth == kDeepest) return;
         const Batch* other = shop.find(*batch.split_from);
         if (other != nullptr && other->date <= batch.date)
-            add(shop, uses, *other, share * fraction(as_share(*batch.split_share)), depth + 1);
+            add(shop, uses, *other, share * fraction(*batch.split_share), depth + 1);
     }
 
 private:

@@ -3,6 +3,8 @@
 #pragma once
 
 #include <array>
+#include <variant>
+#include <vector>
 
 #include "domain/ledger/takings.h"
 
@@ -20,6 +22,16 @@ enum class PaidFor : std::uint8_t {
     energy,  // at the tariff, as it was used: stands in for the power bill
 };
 inline constexpr std::size_t kPaidFor = static_cast<std::size_t>(PaidFor::energy) + 1;
+
+// What one record brought in or took out.
+struct MoneyLine {
+    FactRef fact;
+    std::variant<TakenAt, PaidFor> what;
+    Money amount;
+};
+
+// Requires: period.last <= ledger.as_of.
+std::vector<MoneyLine> money_lines(const Shop& shop, const Ledger& ledger, Period period);
 
 struct MoneyFlow {
     Period period{};

@@ -173,7 +173,14 @@ private:
 
     void vats() {
         const LinesOf<VatUse> used{shop_};
-        each(Phase::vat, &Vat::date, [&](const Vat& fact) { return uses(used, fact); });
+        const LinesOf<VatStep> steps{shop_};
+        each(Phase::vat, &Vat::date, [&](const Vat& fact) {
+            Content content = uses(used, fact);
+            // A vat has no best before; by the clock it comes before one of that day whose time is not known.
+            for (const VatStep* step : steps(fact.key))
+                if (step->begun) content[0] = std::min(content[0], universal(*step->begun));
+            return content;
+        });
         const LinesOf<DryingLot> further{shop_};
         each(Phase::drying, &Drying::date, [&](const Drying& fact) {
             if (fact.lot) makes(fact, *fact.lot);

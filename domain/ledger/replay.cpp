@@ -1,5 +1,9 @@
 #include "domain/ledger/replay.h"
 
+#include <algorithm>
+#include <iterator>
+
+#include "domain/ledger/look_over.h"
 #include "domain/ledger/value.h"
 #include "domain/ledger/value_sitting.h"
 
@@ -11,7 +15,7 @@ namespace {
 void post_bill(Bookkeeper& books, GardenBook& garden, VatBook& vats, const PaidOut& fact) {
     if (fact.dye_only == DyeOnly::no) return;
     const Ratio share = fact.avoidable.value_or(Ratio{1, 1});
-    const Money avoidable = Money::millionths(times(fact.amount.in_millionths(), as_share(share)));
+    const Money avoidable = Money::millionths(times(fact.amount.in_millionths(), share));
     const bool shared = avoidable.is_zero() || (fact.dye_only == DyeOnly::garden ? garden.share_bill(fact, avoidable)
                                                                                  : vats.share_bill(fact, avoidable));
     Cost cost;
@@ -96,7 +100,9 @@ Ledger replay(const Shop& shop, Day as_of) {
     Replay replay{shop, stock, as_of};
     std::uint32_t number = 0;
     for (const Event& event : events) replay.post(event, number++);
-    return std::move(replay).close();
+    Ledger ledger = std::move(replay).close();
+    std::ranges::move(look_over(shop, as_of), std::back_inserter(ledger.findings));
+    return ledger;
 }
 
 }  // namespace dyestead

@@ -14,8 +14,21 @@ StockKind kind_of(MaterialKind kind) {
     return StockKind::raw;
 }
 
-// Requires: the account is not on the boundary.
-StockKind kind_of(const Shop& shop, const Ledger& ledger, Account account, Day day) {
+// How many bars are out, in thousandths, by OutAtShop.
+std::vector<std::int64_t> out_at_shops(const Ledger& ledger, Day day) {
+    const AccountPlan& plan = ledger.accounts;
+    std::vector<std::int64_t> out(plan.pools - plan.outs);
+    for (const Movement& movement : ledger.movements) {
+        if (movement.on() > day) break;
+        if (plan.kind(movement.from) == AccountKind::out) out[plan.index(movement.from)] -= movement.quantity;
+        if (plan.kind(movement.to) == AccountKind::out) out[plan.index(movement.to)] += movement.quantity;
+    }
+    return out;
+}
+
+}  // namespace
+
+StockKind stock_kind(const Shop& shop, const Ledger& ledger, Account account, Day day) {
     const std::uint32_t index = ledger.accounts.index(account);
     switch (ledger.accounts.kind(account)) {
         case AccountKind::boundary: break;
@@ -32,20 +45,6 @@ StockKind kind_of(const Shop& shop, const Ledger& ledger, Account account, Day d
     }
     return StockKind::raw;
 }
-
-// How many bars are out, in thousandths, by OutAtShop.
-std::vector<std::int64_t> out_at_shops(const Ledger& ledger, Day day) {
-    const AccountPlan& plan = ledger.accounts;
-    std::vector<std::int64_t> out(plan.pools - plan.outs);
-    for (const Movement& movement : ledger.movements) {
-        if (movement.on() > day) break;
-        if (plan.kind(movement.from) == AccountKind::out) out[plan.index(movement.from)] -= movement.quantity;
-        if (plan.kind(movement.to) == AccountKind::out) out[plan.index(movement.to)] += movement.quantity;
-    }
-    return out;
-}
-
-}  // namespace
 
 Cost StockValue::stock() const {
     Cost sum;
@@ -90,7 +89,7 @@ StockValue stock_value(const Shop& shop, const Ledger& ledger, Day day) {
     StockValue value;
     for (Account each = kBoundaries; each < ledger.accounts.pools; ++each) {
         StockItem item;
-        item.kind = kind_of(shop, ledger, each, day);
+        item.kind = stock_kind(shop, ledger, each, day);
         item.account = each;
         item.cost = held[each];
         if (ledger.accounts.kind(each) == AccountKind::lot) {

@@ -41,6 +41,9 @@ struct StockValue {
     Cost in_progress() const;
 };
 
+// Of a pool at the moving average, that of its goods. Requires: the account is not on the boundary.
+StockKind stock_kind(const Shop& shop, const Ledger& ledger, Account account, Day day);
+
 // At the end of a day, from the movements. Requires: day <= ledger.as_of.
 StockValue stock_value(const Shop& shop, const Ledger& ledger, Day day);
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <map>
 #include <tuple>
 
@@ -60,9 +61,8 @@ void take(const Composition& held, std::size_t part, std::int64_t amount, std::u
 
 class Tracer {
 public:
-    // Net: less what left the target.
-    Tracer(const Ledger& ledger, const std::vector<bool>& target, Period period, bool net)
-        : ledger_{ledger}, target_{target}, period_{period}, net_{net} {}
+    Tracer(const Ledger& ledger, const Counts& counts, Period period)
+        : ledger_{ledger}, counts_{counts}, period_{period} {}
 
     std::vector<Leaf> leaves() {
         const std::size_t end = look_back();
@@ -96,10 +96,7 @@ private:
         return {movement.to, is_boundary(movement.to) ? movement.from : 0};
     }
 
-    bool is_asked_for(const Movement& movement) const {
-        return period_.contains(movement.on()) && target_[movement.from] != target_[movement.to] &&
-               (net_ || target_[movement.to]);
-    }
+    int asked_for(const Movement& movement) const { return period_.contains(movement.on()) ? counts_(movement) : 0; }
 
     // From the last movement to the first: which accounts feed the figure, and until when.
     std::size_t look_back() {
@@ -107,7 +104,7 @@ private:
         while (end < ledger_.movements.size() && ledger_.movements[end].on() <= period_.last) ++end;
         for (std::size_t at = end; at > 0; --at) {
             const Movement& movement = ledger_.movements[at - 1];
-            if (!is_asked_for(movement) && !holders_.contains(to_place(movement))) continue;
+            if (asked_for(movement) == 0 && !holders_.contains(to_place(movement))) continue;
             if (!comes_in(movement.from)) holders_.try_emplace(from_place(movement), Holder{at, {}});
         }
         return end;
@@ -122,8 +119,8 @@ private:
         const Movement& movement = ledger_.movements[at];
         Holder* from = holder(from_place(movement), at);
         Holder* to = holder(to_place(movement), at);
-        const bool asked = is_asked_for(movement);
-        if (from == nullptr && to == nullptr && !asked) return;
+        const int asked = asked_for(movement);
+        if (from == nullptr && to == nullptr && asked == 0) return;
         Composition flow;
         const Parts amounts = parts(movement.cost);
         const std::uint32_t own = leaf_of(movement);
@@ -131,7 +128,7 @@ private:
             take(from != nullptr ? from->held : Composition{}, part, amounts[part], own, flow);
         if (from != nullptr) add(from->held, flow, -1);
         if (to != nullptr) add(to->held, flow, 1);
-        if (asked) add(found_, flow, target_[movement.to] ? 1 : -1);
+        if (asked != 0) add(found_, flow, asked);
     }
 
     std::uint32_t leaf_of(const Movement& movement) {
@@ -148,17 +145,18 @@ private:
     }
 
     const Ledger& ledger_;
-    const std::vector<bool>& target_;
+    const Counts& counts_;
     Period period_;
-    bool net_;
     std::map<Place, Holder> holders_;
     std::vector<Leaf> leaves_;
     std::map<std::tuple<FactKind, std::int64_t, Boundary>, std::uint32_t> numbers_;
     Composition found_;
 };
 
-// What accrued over the period, by the setting or tool it accrued from.
-void add_accrued(const Shop& shop, Period period, std::vector<Leaf>& leaves) {
+}  // namespace
+
+std::vector<Leaf> accrued(const Shop& shop, Period period) {
+    std::vector<Leaf> leaves;
     std::vector<const Overhead*> settings;
     for (const Overhead& each : shop.all<Overhead>()) settings.push_back(&each);
     std::ranges::sort(settings, [](const auto* a, const auto* b) {
@@ -179,12 +177,17 @@ void add_accrued(const Shop& shop, Period period, std::vector<Leaf>& leaves) {
         leaf.cost.overhead = wear_accrued(tool, period.last) - wear_accrued(tool, period.before());
         if (!leaf.cost.is_zero()) leaves.push_back(leaf);
     }
+    return leaves;
 }
 
-}  // namespace
+std::vector<Leaf> trace(const Ledger& ledger, const Counts& counts, Period period) {
+    return Tracer{ledger, counts, period}.leaves();
+}
 
 std::vector<Leaf> trace(const Ledger& ledger, const std::vector<bool>& accounts, Period period) {
-    return Tracer{ledger, accounts, period, true}.leaves();
+    return trace(
+        ledger, [&](const Movement& movement) { return int{accounts[movement.to]} - int{accounts[movement.from]}; },
+        period);
 }
 
 std::vector<Leaf> trace(const Ledger& ledger, Account account, Day day) {
@@ -194,9 +197,9 @@ std::vector<Leaf> trace(const Ledger& ledger, Account account, Day day) {
 }
 
 std::vector<Leaf> trace_into(const Ledger& ledger, Account account, Day day) {
-    std::vector<bool> accounts(ledger.accounts.end);
-    accounts[account] = true;
-    return Tracer{ledger, accounts, Period::up_to(day), false}.leaves();
+    return trace(
+        ledger, [&](const Movement& movement) { return movement.to == account && movement.from != account ? 1 : 0; },
+        Period::up_to(day));
 }
 
 std::vector<Leaf> trace(const Shop& shop, const Ledger& ledger, Term term, Period period) {
@@ -206,7 +209,7 @@ std::vector<Leaf> trace(const Shop& shop, const Ledger& ledger, Term term, Perio
     std::vector<Leaf> leaves = trace(ledger, accounts, period);
     if (term == Term::in)
         for (Leaf& leaf : leaves) leaf.cost = -leaf.cost;
-    if (term == Term::in || term == Term::period) add_accrued(shop, period, leaves);
+    if (term == Term::in || term == Term::period) std::ranges::move(accrued(shop, period), std::back_inserter(leaves));
     return leaves;
 }
 

@@ -6,6 +6,9 @@
 // it to the last millionth, for each part of the cost.
 #pragma once
 
+#include <functional>
+#include <vector>
+
 #include "domain/ledger/period.h"
 #include "domain/ledger/terms.h"
 
@@ -22,6 +25,14 @@ struct Leaf {
 // The movements into the accounts less those out of them, on the days of the period. `accounts` has one
 // for each account. Leaves in the order in which their facts first came into the books.
 std::vector<Leaf> trace(const Ledger& ledger, const std::vector<bool>& accounts, Period period);
+
+// The movements of the period that count: 1 for what goes into the figure, -1 for what goes out of it, 0 for neither.
+using Counts = std::function<int(const Movement&)>;
+std::vector<Leaf> trace(const Ledger& ledger, const Counts& counts, Period period);
+
+// What accrued over the period, by the setting or tool it accrued from: general running costs and wear (overhead), and
+// the wear of tools for the dye alone (dye_sunk).
+std::vector<Leaf> accrued(const Shop& shop, Period period);
 
 // What an account held at the end of a day.
 std::vector<Leaf> trace(const Ledger& ledger, Account account, Day day);

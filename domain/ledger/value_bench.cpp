@@ -25,7 +25,7 @@ void BenchBook::pour_off(const Batch& fact, Account to) {
     if (loaves_[*from].cut) return books_.find(FindingCode::split_after_cut, ref(fact), {code});
     if (!fact.split_share || fact.split_share->top <= 0)
         return books_.find(FindingCode::split_without_share, ref(fact), {code});
-    const Ratio share = as_share(*fact.split_share);
+    const Ratio share = *fact.split_share;
     const Account other = books_.batch(*from);
     books_.move(other, to, books_.source(ref(fact)), 0, share_of(books_.balance(other), share.top, share.bottom));
 }
@@ -60,7 +60,7 @@ void BenchBook::post(const Cut& fact) {
         return books_.move(batch, account(Boundary::lost), books_.source(ref(fact)), 0, books_.balance(batch));
     }
     const Ratio rate = normal_loss_in_force(books_.shop(), LossOf::batch, books_.day());
-    const std::int64_t usual = std::min(rejected, times(cut, as_share(rate)));
+    const std::int64_t usual = std::min(rejected, times(cut, rate));
     if (rejected > usual) {
         const Cost lost = share_of(books_.balance(batch), rejected - usual, cut - usual);
         books_.move(batch, account(Boundary::lost), books_.source(ref(fact)), 0, lost);

@@ -157,7 +157,7 @@ void CupboardBook::post(const Loss& fact) {
 void CupboardBook::lose(const StockLine& line, LossReason reason) {
     if (is_gift(reason)) return books_.take(line, account(Boundary::given));
     const Material& material = books_.shop().all<Material>()[line.material];
-    const Ratio rate = as_share(normal_loss_in_force(books_.shop(), loss_of(material.kind), books_.day()));
+    const Ratio rate = normal_loss_in_force(books_.shop(), loss_of(material.kind), books_.day());
     if (rate.is_zero()) return books_.take(line, account(Boundary::lost));
 
     const std::uint32_t from = books_.source(line.fact, line.material, line.lot != kNoLot);

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <charconv>
+#include <cstdlib>
+#include <optional>
 
 #include <fmt/format.h>
 
@@ -178,6 +180,37 @@ Read<Acidity> read_acidity(std::string_view text) {
     return Acidity{static_cast<std::int32_t>(*hundredths)};
 }
 
+Read<Moment> read_moment(std::string_view text) {
+    text = trimmed(text);
+    if (text.empty()) return TroubleId::blank;
+    constexpr std::string_view kForm = "dddddddddd-hh:mm+hh:mm";
+    const bool universal = text.ends_with('Z');
+    const std::size_t clock = 11;
+    const std::size_t offset = clock + 5;
+    if (text.size() != (universal ? offset + 1 : kForm.size()) || (text[10] != 'T' && text[10] != ' '))
+        return TroubleId::not_a_moment;
+    const auto day = read_day(text.substr(0, 10));
+    if (!day) return *day.trouble;
+    const auto minutes_at = [&](std::size_t at) -> std::optional<int> {
+        const auto digit = [&](std::size_t place) { return text[place] >= '0' && text[place] <= '9'; };
+        if (!digit(at) || !digit(at + 1) || text[at + 2] != ':' || !digit(at + 3) || !digit(at + 4))
+            return std::nullopt;
+        const int hour = (text[at] - '0') * 10 + text[at + 1] - '0';
+        const int minute = (text[at + 3] - '0') * 10 + text[at + 4] - '0';
+        if (hour > 23 || minute > 59) return std::nullopt;
+        return hour * 60 + minute;
+    };
+    const auto minute = minutes_at(clock);
+    if (!minute) return TroubleId::not_a_moment;
+    Moment moment{*day, *minute, 0};
+    if (universal) return moment;
+    const auto ahead = minutes_at(offset + 1);
+    const char sign = text[offset];
+    if (!ahead || *ahead > kFurthestUtcOffset || (sign != '+' && sign != '-')) return TroubleId::not_a_moment;
+    moment.utc_offset = sign == '-' ? -*ahead : *ahead;
+    return moment;
+}
+
 std::string print(Money money) {
     return print_decimal({money.in_millionths(), 6});
 }
@@ -219,6 +252,12 @@ std::string print(Temperature temperature) {
 
 std::string print(Acidity acidity) {
     return print_decimal({acidity.hundredths, 2});
+}
+
+std::string print(Moment moment) {
+    const int ahead = std::abs(moment.utc_offset);
+    return fmt::format("{}T{:02}:{:02}{}{:02}:{:02}", print(moment.day), moment.minute / 60, moment.minute % 60,
+                       moment.utc_offset < 0 ? '-' : '+', ahead / 60, ahead % 60);
 }
 
 }  // namespace dyestead

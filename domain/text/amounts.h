@@ -9,6 +9,7 @@
 
 #include "domain/text/trouble.h"
 #include "domain/values/date.h"
+#include "domain/values/moment.h"
 #include "domain/values/money.h"
 #include "domain/values/ratio.h"
 #include "domain/values/reading.h"
@@ -24,6 +25,7 @@ Read<Ratio> read_ratio(std::string_view text);              // 5 %, 1/3, 0.918
 Read<Day> read_day(std::string_view text);                  // 2026-07-03
 Read<Temperature> read_temperature(std::string_view text);  // 80.5
 Read<Acidity> read_acidity(std::string_view text);          // 9.25
+Read<Moment> read_moment(std::string_view text);            // 2026-07-03T14:10+01:00
 
 std::string print(Money money);
 std::string print(const Amount& amount);
@@ -32,5 +34,6 @@ std::string print(Ratio ratio);
 std::string print(Day day);
 std::string print(Temperature temperature);
 std::string print(Acidity acidity);
+std::string print(Moment moment);
 
 }  // namespace dyestead

@@ -26,6 +26,9 @@ enum class TroubleId : std::uint8_t {
     not_one_of,
     too_large,
     below_zero,
+    more_than_whole,
+    not_a_moment,
+    no_such_record,
     not_a_code,
     // one value, typed into the window: what can be read in two ways is asked back
     which_decimal_mark,

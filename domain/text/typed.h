@@ -46,6 +46,9 @@ const MonthNames& english_months();
 // `writing_for`.
 Read<Day> read_typed_day(std::string_view text, Day writing_for, const MonthNames& months = english_months(),
                          std::optional<Day> today = std::nullopt);
+// 14:10, 2.10 pm, 8h15; with a day before it: 3 July 14:10. Without one it is on the day that is written for. The clock
+// on the wall is all that was typed: how far it is ahead of UTC is for whoever has a clock to say.
+Read<Moment> read_typed_moment(std::string_view text, Day writing_for, const MonthNames& months = english_months());
 // 90 min, 1.5 h, 1 h 30, ~2 h, an hour, half an hour, 2 x 45 min; 2 x 1 h 30 is twice the whole of it.
 Read<Span> read_typed_span(std::string_view text);
 // 34.90, £34.90, 1 234,50 EUR. `currency`: ISO 4217; a sign of another one is refused. Blank: any is let pass.

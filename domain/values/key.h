@@ -4,6 +4,7 @@
 
 #include <compare>
 #include <cstdint>
+#include <string>
 #include <type_traits>
 
 namespace dyestead {
@@ -16,5 +17,13 @@ struct Key {
 };
 
 static_assert(std::is_trivially_copyable_v<Key<int>>);
+
+// The key of a fact of any kind, beside the name of its table.
+struct AnyKey {
+    std::string table;
+    std::int64_t number = 0;
+
+    friend bool operator==(const AnyKey&, const AnyKey&) = default;
+};
 
 }  // namespace dyestead

@@ -22,11 +22,6 @@ struct Ratio {
     }
 };
 
-// A share of something is no more than the whole of it, whatever was typed.
-constexpr Ratio as_share(Ratio ratio) {
-    return ratio > Ratio{1, 1} ? Ratio{1, 1} : ratio;
-}
-
 // number * ratio, rounded half away from zero.
 constexpr std::int64_t times(std::int64_t number, Ratio ratio) {
     return scaled(number, ratio.top, ratio.bottom);

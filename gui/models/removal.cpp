@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "domain/facts/field_text.h"
+#include "domain/ledger/notes.h"
 #include "reports/words/fact_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
@@ -81,7 +82,13 @@ Removal removal_of(const Shop& shop, FactRef fact) {
     shop.for_each_list([&](const auto& list) {
         using Fact = typename std::remove_cvref_t<decltype(list)>::value_type;
         for (const Fact& each : list) {
-            if (among(going, ref(each))) {
+            bool goes = among(going, ref(each));
+            // A note goes with what it hangs on.
+            if constexpr (std::is_same_v<Fact, Note>) {
+                const auto about = fact_ref(each.about);
+                goes = goes || (about && among(going, *about));
+            }
+            if (goes) {
                 removal.change.remove(each.key);
                 continue;
             }

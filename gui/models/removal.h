@@ -1,5 +1,6 @@
 // removal.h - what goes when a record is deleted, and what keeps it from going?
-// Its own lines go with it, and the lots it made. What refers to it from elsewhere holds it: those users are named.
+// Its own lines go with it, the lots it made and the notes on them. What refers to it from elsewhere holds it: those
+// users are named.
 #pragma once
 
 #include <optional>

@@ -25,6 +25,7 @@ reports::Table keys() {
     row(say("Enter in a field"), say("go to the next one; in the last field of a line: add the line"));
     row("Ctrl+Z", say("undo the last entry, whatever it was"));
     row(say("Ctrl+Shift+Z"), say("bring it again"));
+    row("Ctrl+M", say("a note, or the name of a photograph or bill, on the selected line"));
     row("Ctrl+J", say("jot something down, from anywhere"));
     row("Ctrl+T", say("note time that belongs to nothing else"));
     row("Ctrl+L", say("note something lost or given away"));

@@ -54,6 +54,8 @@ public:
     // Whether there is a form here that corrects the record, and that form, opened.
     virtual bool can_correct(FactRef /*record*/) const { return false; }
     virtual void correct(FactRef /*record*/) {}
+    // Ctrl+M: a note on the selected line. Places without lines stay still.
+    virtual void note_selected() {}
     // Opens a form here. Places without forms stay still.
     virtual void begin(Form&& /*form*/) {}
     // What is shown, as it goes on paper; nothing where there is no page.

@@ -10,6 +10,7 @@
 
 #include "gui/guarded.h"
 #include "gui/models/letters.h"
+#include "gui/models/note_form.h"
 #include "gui/models/removal.h"
 #include "gui/places/form_keeper.h"
 #include "gui/places/work_page_layout.h"
@@ -155,7 +156,10 @@ void WorkPage::show_selected() {
     if (!books_) return;
     const auto row = selected();
     const Detail detail = row ? model_->detail(*books_, tab(), *row) : Detail{};
-    sentence_->say(row ? detail.sentence : std::string{});
+    std::string sentence = row ? detail.sentence : std::string{};
+    if (row)
+        for (const std::string& note : notes_told(*books_, *row)) sentence += (sentence.empty() ? "" : "\n") + note;
+    sentence_->say(sentence);
     detail_->Show(detail.table.has_value());
     detail_->show(detail.table.value_or(reports::Table{}));
     std::string cautions;
@@ -201,6 +205,12 @@ void WorkPage::do_it(const Doing& doing) {
 void WorkPage::begin_new() {
     if (!books_ || doings_.empty()) return;
     do_it(doings_.front());
+}
+
+void WorkPage::note_selected() {
+    const auto row = selected();
+    if (!row) return host_.say(say("Select a line first: the note is kept with what is selected."));
+    begin(note_form(host_.writing(), *row));
 }
 
 void WorkPage::begin(Form&& form) {

@@ -33,6 +33,7 @@ public:
     void find() override;
     void show_figures() override;
     void begin_new() override;
+    void note_selected() override;
     void begin(Form&& form) override;
     bool can_correct(FactRef record) const override;
     void correct(FactRef record) override;

@@ -311,6 +311,31 @@ Words words(FindingCode code) {
                             "{first}: date it to that day."),
                     message("How stock is costed changes only with a new financial year, so {count} changes count "
                             "from {first}, first {fact}: date them to that day.")};
+        case FindingCode::vat_steps_backwards:
+            return {"vat-steps-backwards",
+                    message("The steps of the vat {first} run backwards: {fact} is timed before what comes above it. "
+                            "Look at its day and time, or at the order of the steps."),
+                    message("{count} times the steps of the vat {first} run backwards, first at {fact}: look at the "
+                            "days and times, or at the order of the steps.")};
+        case FindingCode::bundles_more_than_sold:
+            return {"bundles-more-than-sold",
+                    message("At the fair {fact} more bars went in bundles ({first}) than were sold in all ({second}): "
+                            "look at what came back, or at the bundles."),
+                    message("At {count} fairs more bars went in bundles than were sold in all, first at {fact}, where "
+                            "{first} of {second} did: look at what came back, or at the bundles."),
+                    0};
+        case FindingCode::more_came_up_than_laid_out:
+            return {"more-came-up-than-laid-out",
+                    message("At {fact} more seed of the lot {first} came up than was laid out, so it counts as all: "
+                            "look at the two numbers."),
+                    message("{count} times more seed of the lot {first} came up than was laid out, first at {fact}: "
+                            "look at the numbers; until then it counts as all.")};
+        case FindingCode::note_on_nothing:
+            return {"note-on-nothing",
+                    message("The note {fact} hangs on a record that is gone: delete it, or write it anew where it "
+                            "belongs."),
+                    message("{count} notes hang on records that are gone, first {fact}: delete them, or write them "
+                            "anew where they belong.")};
         case FindingCode::no_average_for:
             return {"no-average-for",
                     message("{first} is always costed lot by lot, for its lots differ, so {fact} changes nothing: "

@@ -11,6 +11,7 @@ std::string shown(Band band, double value) {
     switch (band) {
         case Band::temperature: return shown_number(value) + " °C";
         case Band::acidity: return shown_number(value);
+        case Band::waiting: return shown_minutes(value);
         case Band::yield: return shown_grams(value);
     }
     return {};
@@ -40,6 +41,8 @@ std::string outside_sentence(const Shop& shop, const OutsideBand& outside) {
             return say("{vat}, {step}: {found} was read. Your method says {band}.", vat, step, found, band);
         case Band::acidity:
             return say("{vat}, {step}: pH {found} was read. Your method says {band}.", vat, step, found, band);
+        case Band::waiting:
+            return say("{vat}, {step}: it stood {found}. Your method says {band}.", vat, step, found, band);
         case Band::yield:
             return say(
                 "{vat} gave {found} of powder from a kilogram of harvest. Your method says {band}.", vat, found, band);

@@ -1,5 +1,7 @@
 #include "reports/words/shown.h"
 
+#include <fmt/format.h>
+
 #include <array>
 #include <cmath>
 
@@ -166,6 +168,14 @@ std::string shown_date(Day day) {
     const std::chrono::year_month_day ymd{day};
     return say("{day} {month} {year}", arg("day", static_cast<unsigned>(ymd.day())),
                arg("month", month_name(static_cast<unsigned>(ymd.month()))), arg("year", static_cast<int>(ymd.year())));
+}
+
+std::string shown_clock(Moment moment) {
+    return fmt::format("{:02}:{:02}", moment.minute / 60, moment.minute % 60);
+}
+
+std::string shown_moment(Moment moment) {
+    return say("{day} {clock}", arg("day", shown_date(moment.day)), arg("clock", shown_clock(moment)));
 }
 
 std::string short_month(unsigned month) {

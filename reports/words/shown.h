@@ -8,6 +8,7 @@
 #include <string_view>
 
 #include "domain/values/date.h"
+#include "domain/values/moment.h"
 #include "domain/values/money.h"
 #include "domain/values/quantity.h"
 
@@ -46,6 +47,10 @@ std::string shown_percent(double share);
 
 // "3 July 2026"
 std::string shown_date(Day day);
+// "3 July 2026 14:10", by the clock on the wall.
+std::string shown_moment(Moment moment);
+// "14:10"
+std::string shown_clock(Moment moment);
 // "3 Jul 2026", for the narrow column of a list.
 std::string short_date(Day day);
 // "Jul". Requires: 1 to 12.

@@ -47,8 +47,10 @@ string_view nothing_to_trace_words(const Trouble& trouble) {
             "a recall needs to know of what; name it with --of: the code of a lot, batch, vat, planting, delivery, "
             "material or supplier, or the supplier's own lot number.");
     return message(
-        "a trace needs something to trace; name it with --of: the code of a lot, batch, planting or vat, or one of "
-        "{choices}.");
+        "a trace needs something to trace; name it with --of: the code of a lot, batch, planting or vat, one of "
+        "{choices}, or a line of a statement by the name of its figure, like stock.pigment, losses.spilled, hours.garden "
+        "or "
+        "out.goods.");
 }
 
 string_view no_such_code_words(const Trouble& trouble) {
@@ -58,7 +60,9 @@ string_view no_such_code_words(const Trouble& trouble) {
             "has the code \"{value}\", and no delivery such a supplier's lot number; the report stock-value lists the "
             "lots that are here.");
     return message(
-        "no lot, batch, planting or vat has the code \"{value}\"; besides those these can be traced: {choices}.");
+        "no lot, batch, planting or vat has the code \"{value}\"; besides those these can be traced: {choices}, and "
+        "any line "
+        "of a statement by the name of its figure, like stock.pigment, losses.spilled, hours.garden or out.goods.");
 }
 
 string_view words(const Trouble& trouble) {
@@ -86,6 +90,16 @@ string_view words(const Trouble& trouble) {
             return message("\"{value}\" is more than the books can hold; look at the digits and the unit.");
         case TroubleId::below_zero:
             return message("\"{value}\" is less than nothing; write it without the minus sign.");
+        case TroubleId::more_than_whole:
+            return message("\"{value}\" is more than the whole; a share of it is at most 100 %, or 1.");
+        case TroubleId::not_a_moment:
+            return message(
+                "\"{value}\" is not a time by the clock; write it like 14:10, and in a file with the day and the "
+                "distance from UTC, like 2026-07-03T14:10+01:00.");
+        case TroubleId::no_such_record:
+            return message(
+                "\"{value}\" names no record; write its file and its code like vat/blue-2026-1, and for a line its "
+                "position after that, like vat_step/blue-2026-1/3.");
         case TroubleId::not_a_code:
             return message(
                 "\"{value}\" cannot be a code; write a short name on one line, with no space at either end.");

@@ -170,6 +170,27 @@ TEST_CASE("each mistake in the records is named with its file, line and column")
             changed("overhead.csv", "1200", "1200.5"), TroubleId::not_a_whole_number, "overhead.csv", 2, "normal_bars");
         only(changed("shop.csv", "EUR", "Euro"), TroubleId::not_one_of, "shop.csv", 2, "currency");
     }
+    SUBCASE("a share of more than the whole") {
+        const auto trouble = only(changed("waiting_share.csv", "25 %", "2500 %"), TroubleId::more_than_whole,
+                                  "waiting_share.csv", 2, "share");
+        CHECK(arg(trouble, "value") == "2500 %");
+        // A tax is no part of the price it is put on, and a strength no part of anything.
+        CHECK(troubles_of(changed("sales_tax.csv", "0 %", "120 %")).empty());
+    }
+    SUBCASE("times by the clock") {
+        for (const char* wrong : {"2026-07-10T08:65+02:00", "2026-07-10T08:05", "08:05", "2026-07-10T08:05+20:00"})
+            only(changed("vat_step.csv", "2026-07-10T08:05+02:00", wrong), TroubleId::not_a_moment, "vat_step.csv", 2,
+                 "begun");
+        only(changed("vat_step.csv", "2026-07-10T", "2026-02-30T"), TroubleId::no_such_day, "vat_step.csv", 2, "begun");
+        CHECK(troubles_of(changed("vat_step.csv", "T08:05+02:00", " 06:05Z")).empty());
+    }
+    SUBCASE("what a note is about") {
+        for (const char* wrong : {"drying/Y9", "drying", "dryings/Y1", "drying/Y1/1", "drying/#-3"})
+            CHECK(arg(only(changed("note.csv", "drying/Y1", wrong), TroubleId::no_such_record, "note.csv", 3, "about"),
+                      "value") == wrong);
+        // Records that could not be read are not blamed on the note as well.
+        only(changed("supplier.csv", "mill\",", "mill,"), TroubleId::quote_not_closed, "supplier.csv", 2, "name");
+    }
     SUBCASE("names twice") {
         const auto trouble =
             only(changed("bed.csv", "south,south bed,14.5 m2", "south,south bed,14.5 m2\r\nsouth,north bed,3 m2"),
@@ -237,6 +258,16 @@ TEST_CASE("a folder that cannot be written is named, and nothing is left half-wr
     std::filesystem::create_directories(temp / "out" / "vat.csv");  // a folder stands where a file should
     CHECK_THROWS_AS(write_csv_folder(shop, temp / "out"), ShopTrouble);
     for (const auto& [name, text] : files_in(temp / "out")) CHECK(!name.ends_with(".part"));
+}
+
+TEST_CASE("a note whose record is gone goes out with the key, and comes back the same") {
+    const TempFolder temp;
+    write_files(temp / "in", small_shop_files());
+    Shop shop = read_csv_folder(temp / "in");
+    shop.all<Note>().front().about = AnyKey{"vat_step", 4711};
+    write_csv_folder(shop, temp / "out");
+    CHECK(bytes_of(temp / "out" / "note.csv").find(",vat_step/#4711,") != std::string::npos);
+    CHECK(same_shop(read_csv_folder(temp / "out"), shop));
 }
 
 TEST_CASE("two facts under one code cannot be told apart, and are not written") {

@@ -54,7 +54,7 @@ private:
         fact.recipe = with_.recipe;
         fact.bar = with_.bar;
         fact.split_from = one<Batch>(act.a);
-        if (act.b % 5 != 0) fact.split_share = Ratio{act.c % 120, 100};
+        if (act.b % 5 != 0) fact.split_share = Ratio{act.c % 101, 100};
     }
 
     void out(const Act& act) {

@@ -264,6 +264,12 @@ private:
         step.what = "strain";
         step.who = who(act.c);
         step.hands_on = minutes(act.c);
+        if (act.c % 3 != 0) step.begun = Moment{day, act.a % kMinutesInDay, act.b % 120 - 60};
+        if (act.b % 4 != 0) return;
+        auto& note = builder_.add<Note>();
+        note.date = day;
+        note.about = {"vat", key.number};
+        note.text = "froth";
     }
 
     void drying(const Act& act, Day day) {

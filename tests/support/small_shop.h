@@ -173,9 +173,9 @@ K1,2026-02-02,rose,EU,the assessor,waiting
 code,name,colour,low,usual,high,note
 hot-root,hot root method,rose,~8 g,~14 g,~22 g,
 == method_step.csv
-method,position,what,temperature_low,temperature_high,acidity_low,acidity_high,hands_on,hands_on_per_kg,waiting,watch,times,caution
-hot-root,1,steep,60,70,,,15 min,4 min,2 h,attended,1,hot
-hot-root,2,wash,,,6.5,7.5,5 min,,12 h,unattended,4,none
+method,position,what,temperature_low,temperature_high,acidity_low,acidity_high,hands_on,hands_on_per_kg,waiting,waiting_high,watch,times,caution
+hot-root,1,steep,60,70,,,15 min,4 min,2 h,3 h,attended,1,hot
+hot-root,2,wash,,,6.5,7.5,5 min,,12 h,,unattended,4,none
 == method_use.csv
 method,position,material,amount,per
 hot-root,1,water,12 l,kg
@@ -193,9 +193,9 @@ vat,position,source,energy,water,heated_from,heated_to,efficiency
 VAT-1,1,electricity,3.2 kWh,,,,
 VAT-1,2,wood,,20 l,14.5,68,1/3
 == vat_step.csv
-vat,position,what,who,hands_on,waiting,watch,temperature,acidity,method_step
-VAT-1,1,steep,ada,20 min,6 h,attended,65.5,,
-VAT-1,2,settle,,,14 h,unattended,,7.85,
+vat,position,what,begun,who,hands_on,waiting,watch,temperature,acidity,method_step
+VAT-1,1,steep,2026-07-10T08:05+02:00,ada,20 min,6 h,attended,65.5,,
+VAT-1,2,settle,,,,14 h,unattended,,7.85,
 == drying.csv
 code,date,lot,amount,dryness,lost,time,who,note
 Y1,2026-07-14,L-rose,38.25 g,,,25 min,ada,
@@ -305,6 +305,10 @@ JT2,2026-09-01,"rose came out paler, why?",
 == guess.csv
 code,date,colour,question,answer
 GU1,2025-01-01,rose,garden hours,~20 h
+== note.csv
+code,date,about,text,file
+NT1,2026-07-11,vat_step/VAT-1/1,"Too hot at first, then right.",
+NT2,2026-07-14,drying/Y1,,photographs/first-rose.jpg
 )";
 
 using Files = std::map<std::string, std::string>;  // name -> text

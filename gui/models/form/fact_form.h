@@ -58,6 +58,11 @@ Binding<Fact> bind(const std::string& id, Member Fact::*member, const FieldHow& 
                         if (auto trouble = amount_trouble(*amount, reading)) return *trouble;
                     }
                 }
+                if constexpr (std::is_same_v<Member, Ratio> || std::is_same_v<Member, std::optional<Ratio>>) {
+                    const std::optional<Ratio> share{*value};
+                    if (is_part(member) && share && *share > Ratio{1, 1})
+                        return field_trouble(TroubleId::more_than_whole, text);
+                }
                 fact.*member = *value;
                 understood = said_back(*value, reading);
                 return {};
@@ -65,7 +70,8 @@ Binding<Fact> bind(const std::string& id, Member Fact::*member, const FieldHow& 
 }
 
 inline Reading reading_for(const FieldHow& how, const FieldHow::Texts& texts, const Writing& writing) {
-    Reading reading{.writing_for = writing.day, .currency = reports::currency_of(writing.shop())};
+    Reading reading{
+        .writing_for = writing.day, .currency = reports::currency_of(writing.shop()), .utc_offset = writing.utc_offset};
     if (how.measuring) reading.measuring = how.measuring(texts, writing);
     if (how.material) reading.material = how.material(texts, writing);
     return reading;

@@ -36,6 +36,25 @@ std::string day_text(Day day) {
     return reports::shown_date(day);
 }
 
+std::string moment_text(Moment moment) {
+    return reports::shown_moment(moment);
+}
+
+Read<Moment> read_typed_moment_field(std::string_view text, const Reading& reading) {
+    auto read = read_typed_moment(text, reading.writing_for);
+    // What came with its own distance from UTC keeps it.
+    if (read && reading.utc_offset && !read_moment(text)) read.value->utc_offset = reading.utc_offset(*read);
+    return read;
+}
+
+std::optional<AnyKey> KeyCodes::any_key_of(std::string_view text) const {
+    const auto slash = text.find('/');
+    if (slash == std::string_view::npos) return std::nullopt;
+    const auto key = key_of<AnyKey>(text.substr(slash + 1));
+    if (!key) return std::nullopt;
+    return AnyKey{std::string{text.substr(0, slash)}, key->number};
+}
+
 std::string said_back(const Amount& amount, const Reading& reading) {
     if (reading.material != nullptr) {
         if (const auto held = as_held(*reading.material, amount))
@@ -55,6 +74,10 @@ std::string said_back(Money money, const Reading& reading) {
 
 std::string said_back(Day day, const Reading& /*reading*/) {
     return reports::shown_date(day);
+}
+
+std::string said_back(Moment moment, const Reading& /*reading*/) {
+    return moment_text(moment);
 }
 
 std::optional<std::string> amount_trouble(const Amount& amount, const Reading& reading) {

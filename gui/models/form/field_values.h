@@ -4,6 +4,7 @@
 #pragma once
 
 #include <charconv>
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -20,6 +21,7 @@ struct Reading {
     Measuring measuring{};
     const Material* material = nullptr;  // what an amount is of, where that is known
     std::string currency{};
+    std::function<int(Moment)> utc_offset{};
 };
 
 // A fact is chosen by its key: two things of one name stay two things.
@@ -28,6 +30,10 @@ struct KeyCodes {
     std::string code_of(Key<Fact> key) const {
         return key.number == 0 ? std::string{} : fmt::to_string(key.number);
     }
+    std::string name_of(const AnyKey& any) const {
+        return any.number == 0 ? std::string{} : fmt::format("{}/{}", any.table, any.number);
+    }
+    std::optional<AnyKey> any_key_of(std::string_view text) const;
     template <class Fact>
     std::optional<Key<Fact>> key_of(std::string_view text) const {
         Key<Fact> key;
@@ -37,8 +43,10 @@ struct KeyCodes {
     }
 };
 
-std::string money_text(Money money);  // 34.90, 30
-std::string day_text(Day day);        // 4 July 2026
+std::string money_text(Money money);     // 34.90, 30
+std::string day_text(Day day);           // 4 July 2026
+std::string moment_text(Moment moment);  // 4 July 2026 14:10
+Read<Moment> read_typed_moment_field(std::string_view text, const Reading& reading);
 
 template <class T>
 std::string field_text(const T& value) {
@@ -48,6 +56,8 @@ std::string field_text(const T& value) {
         return money_text(value);
     else if constexpr (std::is_same_v<T, Day>)
         return day_text(value);
+    else if constexpr (std::is_same_v<T, Moment>)
+        return moment_text(value);
     else
         return print_field(value, KeyCodes{});
 }
@@ -69,6 +79,8 @@ Read<T> read_typed_field(std::string_view text, const Reading& reading) {
             return read_typed_day(text, reading.writing_for);
         else if constexpr (std::is_same_v<T, Span>)
             return read_typed_span(text);
+        else if constexpr (std::is_same_v<T, Moment>)
+            return read_typed_moment_field(text, reading);
         else if constexpr (std::is_same_v<T, Money>)
             return read_typed_money(text, reading.currency);
         else if constexpr (std::is_same_v<T, Ratio>)
@@ -89,6 +101,7 @@ std::string said_back(const Amount& amount, const Reading& reading);
 std::string said_back(const Span& span, const Reading& reading);
 std::string said_back(Money money, const Reading& reading);
 std::string said_back(Day day, const Reading& reading);
+std::string said_back(Moment moment, const Reading& reading);
 template <class T>
 std::string said_back(const T& value, const Reading& reading) {
     if constexpr (field_detail::Is<T>::optional) {

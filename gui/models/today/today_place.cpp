@@ -3,7 +3,9 @@
 #include <algorithm>
 
 #include "domain/decisions/records.h"
+#include "domain/ledger/notes.h"
 #include "gui/models/amounts_shown.h"
+#include "gui/models/note_form.h"
 #include "gui/models/today/due.h"
 #include "gui/models/today/jotting_form.h"
 #include "gui/models/today/work_form.h"
@@ -24,7 +26,7 @@ namespace {
 
 constexpr int kSoon = 7;  // days that count beside the place's name
 
-enum List : std::size_t { kDue, kJottings, kNotAddingUp, kTime };
+enum List : std::size_t { kDue, kJottings, kNotAddingUp, kTime, kNotes };
 
 Listing due_list(const Books& books, std::string_view find) {
     Listing list{.name = say("To see to"),
@@ -92,6 +94,30 @@ Listing time_list(const Books& books, std::string_view find) {
     return list;
 }
 
+Listing note_list(const Books& books, std::string_view find) {
+    Listing list{
+        .name = say("Notes"),
+        .table = {.title = say("Notes"),
+                  .columns = {{say("on")}, {say("of what")}, {say("where")}, {say("note")}, {say("file")}}},
+        .empty = say("No note yet. Select a line at any place; Ctrl+M writes a note on it, or keeps the name of a "
+                     "photograph or bill.")};
+    std::vector<const Note*> all;
+    for (const Note& note : books.shop.all<Note>())
+        if (holds({note.text.value_or(""), note.file.value_or("")}, find)) all.push_back(&note);
+    std::ranges::stable_sort(all, [](const auto* one, const auto* other) { return one->date > other->date; });
+    for (const Note* note : all) {
+        const auto about = fact_ref(note->about);
+        const bool there = about && !name_of(books.shop, *about).empty();
+        list.table.rows.push_back(
+            {day_cell(note->date),
+             words_cell(there ? reports::fact_words(books.shop, *about) : say("a record that is gone")),
+             there ? words_cell(reports::fact_place(books.shop, *about)) : no_cell(),
+             words_cell(note->text.value_or("")), words_cell(note->file.value_or(""))});
+        list.rows.push_back(ref(*note));
+    }
+    return list;
+}
+
 class TodayPlace : public PlaceModel {
 public:
     std::string state(const Books& books) const override {
@@ -108,7 +134,8 @@ public:
     std::size_t waiting(const Books& books) const override { return due(books, kSoon).size(); }
 
     std::vector<Listing> listings(const Books& books, std::string_view find) const override {
-        return {due_list(books, find), jotting_list(books, find), finding_list(books, find), time_list(books, find)};
+        return {due_list(books, find), jotting_list(books, find), finding_list(books, find), time_list(books, find),
+                note_list(books, find)};
     }
 
     std::vector<Doing> doings(std::size_t listing) const override {
@@ -144,6 +171,8 @@ public:
                 if (fact_called(books, line) == row) told.sentence = line.text;
         } else if (listing == kJottings) {
             if (const Jotting* jotting = books.shop.find(Key<Jotting>{row.key})) told.sentence = jotting->text;
+        } else if (listing == kNotes) {
+            if (const Note* note = books.shop.find(Key<Note>{row.key})) told.sentence = note->text.value_or("");
         } else if (const Work* work = books.shop.find(Key<Work>{row.key})) {
             told.sentence = say("{what}, {time}.", arg("what", work->what),
                                 arg("time", reports::shown_minutes(number(work->time.time))));
@@ -160,6 +189,7 @@ public:
 
     std::optional<Form> correct(const Writing& writing, FactRef row) const override {
         if (row.kind == kKindOf<Jotting>) return jotting_form(writing, Key<Jotting>{row.key});
+        if (row.kind == kKindOf<Note>) return note_form(writing, Key<Note>{row.key});
         if (row.kind == kKindOf<Work>) return work_form(writing, Key<Work>{row.key});
         return std::nullopt;
     }

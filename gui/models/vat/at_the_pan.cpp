@@ -75,7 +75,7 @@ std::string time_shown(const Span& span) {
 
 std::string moment_shown(Instant moment, const WallClock& clock) {
     constexpr int kMinutes = 60;
-    const LocalTime then = clock.local(moment);
+    const Moment then = clock.local(moment);
     const std::string time = fmt::format("{:02}:{:02}", then.minute / kMinutes, then.minute % kMinutes);
     if (then.day == clock.local(clock.now).day) return time;
     return say("{time} on {day}", arg("time", time), arg("day", reports::shown_date(then.day)));
@@ -208,7 +208,8 @@ PanShown shown_at_the_pan(const Books& books, const AtThePan& pan, const WallClo
     return shown;
 }
 
-std::optional<Kept> step_done(const Writing& writing, AtThePan& pan, Instant now) {
+std::optional<Kept> step_done(const Writing& writing, AtThePan& pan, const WallClock& clock) {
+    const Instant now = clock.now;
     const Vat* vat = writing.shop().find(pan.vat);
     if (vat == nullptr) return std::nullopt;
     const MethodStep* method = step_on(writing.shop(), *vat, pan);
@@ -228,6 +229,7 @@ std::optional<Kept> step_done(const Writing& writing, AtThePan& pan, Instant now
     step.position = last == nullptr ? 1 : last->position + 1;
     step.what = method == nullptr ? say("Step {number}", arg("number", step.position)) : method->what;
     step.who = who_works(writing.shop(), *vat);
+    step.begun = clock.local(pan.clock.began);
     step.hands_on = noted(times.hands_on);
     step.waiting = noted(times.waiting);
     step.watch = method == nullptr ? Watch::unattended : method->watch;

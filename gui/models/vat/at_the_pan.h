@@ -9,19 +9,16 @@
 #include <utility>
 #include <vector>
 
+#include "domain/values/moment.h"
 #include "gui/models/form/form.h"
 #include "gui/models/vat/step_clock.h"
 
 namespace dyestead::gui {
 
 // The desktop's clock, told: now, and what a moment is called where the maker lives.
-struct LocalTime {
-    Day day{};
-    int minute = 0;  // of the day
-};
 struct WallClock {
     Instant now{};
-    std::function<LocalTime(Instant)> local{};
+    std::function<Moment(Instant)> local{};
 };
 
 struct AtThePan {
@@ -55,7 +52,7 @@ PanShown shown_at_the_pan(const Books& books, const AtThePan& pan, const WallClo
 
 // Keeps the step as done, and begins the next one in `pan`. Nothing when a reading cannot be read or no step is left;
 // then `shown_at_the_pan` says why.
-std::optional<Kept> step_done(const Writing& writing, AtThePan& pan, Instant now);
+std::optional<Kept> step_done(const Writing& writing, AtThePan& pan, const WallClock& clock);
 // The step before once more, where the method has it done several times: the liquor is not clear yet.
 void once_more(const Books& books, AtThePan& pan, Instant now);
 

@@ -175,6 +175,7 @@ Form method_form(const Writing& writing, std::optional<Key<Method>> corrected) {
         .add("hands_on", say("hands-on"), &MethodStep::hands_on)
         .add("hands_on_per_kg", say("and a kilo"), &MethodStep::hands_on_per_kg)
         .add("waiting", say("waiting"), &MethodStep::waiting)
+        .add("waiting_high", say("at most"), &MethodStep::waiting_high)
         .add("watch", say("waiting is"), &MethodStep::watch,
              {.choices = word_choices<Watch>({say("free to go away"), say("beside it")})})
         .add("times", say("times"), &MethodStep::times)

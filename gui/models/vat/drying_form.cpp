@@ -3,6 +3,7 @@
 #include "domain/decisions/records.h"
 #include "gui/models/form/choices.h"
 #include "gui/models/form/fact_form.h"
+#include "gui/models/form/named.h"
 #include "gui/models/form/new_things.h"
 #include "gui/models/removal.h"
 #include "gui/models/vat/standing.h"
@@ -58,6 +59,39 @@ std::optional<Key<Colour>> colour_of(const Shop& shop, const Drying& drying) {
     return std::nullopt;
 }
 
+bool is_used(const Shop& shop, Key<Lot> lot, FactRef maker) {
+    const Removal removal = removal_of(shop, {kKindOf<Lot>, lot.number});
+    return std::ranges::any_of(removal.users, [&](FactRef user) { return user != maker; });
+}
+
+// New lines get a lot of the drying's own powder; what is taken off the plate again takes its lot along.
+bool give_further_lots(const Drying& drying, Form& filled, const Writing& now, Kept& kept) {
+    auto& lines = kept.change.put.all<DryingLot>();
+    if (!lines.empty() && !drying.lot) {
+        filled.field("amount").trouble =
+            say("Write here what the first of the lots weighs, before the further ones below.");
+        return false;
+    }
+    const Lot* first = drying.lot ? in_change_or_shop(kept, now.shop(), *drying.lot) : nullptr;
+    const Key<Material> powder = first == nullptr ? Key<Material>{} : first->material;
+    for (DryingLot& line : lines) {
+        if (line.lot.number != 0) continue;
+        const Material* material = in_change_or_shop(kept, now.shop(), powder);
+        line.lot = add_lot(material == nullptr ? std::string{} : material->name, powder, drying.date, now, kept);
+    }
+    for (const Key<DryingLot> gone : kept.change.removed_of<DryingLot>()) {
+        const DryingLot* line = now.shop().find(gone);
+        if (line == nullptr) continue;
+        if (is_used(now.shop(), line->lot, ref(*line))) {
+            filled.field("amount").trouble = say(
+                "Powder of a further lot is used or tested already, so it cannot be taken away; correct that first.");
+            return false;
+        }
+        kept.change.remove(line->lot);
+    }
+    return true;
+}
+
 std::string what_it_means(Key<Drying> key, const Writing& after) {
     const Shop& shop = after.shop();
     const Drying* drying = shop.find(key);
@@ -109,6 +143,13 @@ Form drying_form(const Writing& writing, std::optional<Key<Drying>> corrected) {
     LineForm<DryingVat> on_plate{.id = "vats", .name = say("The vats on this plate")};
     on_plate.add("vat", say("vat"), &DryingVat::vat, {.choices = vat_choices(shop)});
     form.lines(std::move(on_plate));
+    LineForm<DryingLot> further{.id = "further", .name = say("Further lots from this plate: scraped off apart")};
+    further.add("amount", say("how much"), &DryingLot::amount, {.help = say("Like 1.2 g."), .measuring = weight})
+        .add(
+            "worth", say("worth beside the first"), &DryingLot::worth,
+            {.help = say("1/2 when a gram of it is worth half a gram of the first; blank when it is worth as much. The "
+                         "cost is shared by it.")});
+    form.lines(std::move(further));
     // Those of the colour that stands longest: another colour dries on a plate of its own.
     const auto standing = standing_vats(shop, writing.day);
     for (const Vat* vat : fresh ? standing : std::vector<const Vat*>{})
@@ -150,10 +191,7 @@ Form drying_form(const Writing& writing, std::optional<Key<Drying>> corrected) {
         }
         if (!gave) {
             if (drying.lot) {
-                const Removal removal = removal_of(now.shop(), {kKindOf<Lot>, drying.lot->number});
-                const bool used = std::ranges::any_of(removal.users, [&](FactRef user) {
-                    return user != FactRef{kKindOf<Drying>, drying.key.number};
-                });
+                const bool used = is_used(now.shop(), *drying.lot, {kKindOf<Drying>, drying.key.number});
                 if (used) {
                     filled.field("amount").trouble = say(
                         "Some of this powder is used or tested already, so it did give something; correct that first.");
@@ -164,6 +202,7 @@ Form drying_form(const Writing& writing, std::optional<Key<Drying>> corrected) {
             drying.lot.reset();
             drying.amount.reset();
         }
+        if (!give_further_lots(drying, filled, now, kept)) return false;
         kept.title = reports::message("drying of {day}");
         kept.args = {{"day", reports::shown_date(drying.date)}};
         kept.consequence = [key = drying.key](const Writing& after) { return what_it_means(key, after); };

@@ -50,7 +50,8 @@ std::string target_of(const MethodStep& step) {
     if (step.acidity_low || step.acidity_high)
         add(say("pH {band}", arg("band", between(text(step.acidity_low), text(step.acidity_high)))));
     if (step.hands_on) add(say("{time} hands-on", arg("time", print(*step.hands_on))));
-    if (step.waiting) add(say("{time} waiting", arg("time", print(*step.waiting))));
+    if (step.waiting || step.waiting_high)
+        add(say("{time} waiting", arg("time", between(text(step.waiting), text(step.waiting_high)))));
     if (target.empty()) return {};
     return say("Your method says: {target}.", arg("target", target));
 }

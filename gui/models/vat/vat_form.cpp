@@ -48,6 +48,38 @@ const Vat* last_vat(const Shop& shop, Day day) {
     return last;
 }
 
+// Energy as the meter has it, or water through a rise of temperature.
+LineForm<VatHeat> heat_lines() {
+    const auto of_kind = [](Kind kind) {
+        return [kind](const FieldHow::Texts&, const Writing& writing) {
+            return Measuring{.kind = kind, .own = measures_for(writing.shop(), std::nullopt)};
+        };
+    };
+    LineForm<VatHeat> lines{.id = "heat", .name = say("Heat: by the meter, or litres and temperatures")};
+    lines
+        .add("source", say("with"), &VatHeat::source,
+             {.choices = word_choices<HeatSource>({say("electricity"), say("gas"), say("wood"), say("the sun")})})
+        .add("energy", say("by the meter"), &VatHeat::energy,
+             {.help = say("Like 1.2 kWh; leave it blank where you write litres and temperatures."),
+              .measuring = of_kind(Kind::energy)})
+        .add("water", say("water heated"), &VatHeat::water, {.measuring = of_kind(Kind::volume)})
+        .add("heated_from", say("from °C"), &VatHeat::heated_from)
+        .add("heated_to", say("to °C"), &VatHeat::heated_to)
+        .add("efficiency", say("of it into the water"), &VatHeat::efficiency,
+             {.help = say("How much of the heat reaches the water: a gas hob about 45 %, a ring about 85 %. Blank: all "
+                          "of it.")});
+    for (FormField& field : lines.fields)
+        if (field.id == "source") field.text = std::string{word(HeatSource::electricity)};
+    lines.finish = [](VatHeat& heat, const FieldHow::Texts&, const Writing&, Kept&) -> std::string {
+        const bool by_water = heat.water && heat.heated_from && heat.heated_to;
+        if (heat.energy || by_water) return {};
+        return say(
+            "Write what the meter says, like 1.2 kWh, or how much water was heated, from which temperature to "
+            "which.");
+    };
+    return lines;
+}
+
 }  // namespace
 
 Form vat_form(const Writing& writing, std::optional<Key<Vat>> corrected) {
@@ -70,6 +102,7 @@ Form vat_form(const Writing& writing, std::optional<Key<Vat>> corrected) {
     }
     form.lines(used_lines<VatUse>(
         writing, say("What went in: leaf, water (count the empties), alkali"), goes_into_a_vat, corrected));
+    form.lines(heat_lines());
     return std::move(form).done([](Vat& vat, Form&, const Writing& now, Kept& kept) {
         kept.title = reports::message("{vat}");
         kept.args = {{"vat", vat_name(now.shop(), vat)}};

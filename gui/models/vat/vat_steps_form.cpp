@@ -18,6 +18,8 @@ Form vat_steps_form(const Writing& writing, Key<Vat> key) {
                        key};
     LineForm<VatStep> lines{.id = "steps", .name = say("Each step as it was done; - is not measured")};
     lines.add("what", say("what"), &VatStep::what)
+        .add("begun", say("begun at"), &VatStep::begun,
+             {.help = say("14:10, or 5 July 7:30 when it was another day than the one written for.")})
         .add("hands_on", say("hands-on"), &VatStep::hands_on)
         .add("waiting", say("waiting"), &VatStep::waiting)
         .add("temperature", say("°C"), &VatStep::temperature)

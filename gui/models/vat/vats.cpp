@@ -134,6 +134,7 @@ VatList vat_list(const Books& books) {
 reports::Table step_list(const Books& books, Key<Vat> vat) {
     reports::Table table{.title = say("As it was worked"),
                          .columns = {{say("step")},
+                                     {say("begun at"), Align::right},
                                      {say("hands-on"), Align::right},
                                      {say("waiting"), Align::right},
                                      {say("\u00b0C"), Align::right},
@@ -146,7 +147,8 @@ reports::Table step_list(const Books& books, Key<Vat> vat) {
     };
     for (const VatStep* step : steps(vat)) {
         table.rows.push_back(
-            {words_cell(step->what), time(step->hands_on), time(step->waiting),
+            {words_cell(step->what), step->begun ? words_cell(reports::shown_clock(*step->begun)) : no_cell(),
+             time(step->hands_on), time(step->waiting),
              step->temperature ? number_cell(step->temperature->tenths, print(*step->temperature)) : no_cell(),
              step->acidity ? number_cell(step->acidity->hundredths, print(*step->acidity)) : no_cell()});
     }

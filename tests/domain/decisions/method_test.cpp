@@ -135,6 +135,31 @@ TEST_CASE("a reading outside the method's band is named with the band; on its ed
     CHECK(*found[2].high == doctest::Approx(8));
 }
 
+TEST_CASE("a wait outside the method's band is named, as noted or by the clock") {
+    Pot pot;
+    const auto at = [](int hour, int minute) { return Moment{day_of(2026, 7, 4), hour * 60 + minute, 60}; };
+    pot.at(pot.watch).waiting = minutes(120);
+    pot.at(pot.watch).waiting_high = minutes(180);
+    pot.at(pot.strain).waiting = minutes(30);  // no band: as long as it takes
+    pot.note(pot.watch).waiting = minutes(180);
+    pot.note(pot.watch).waiting = minutes(181);
+    pot.note(pot.strain).waiting = minutes(300);
+    auto& timed = pot.note(pot.watch);
+    timed.begun = at(10, 0);
+    timed.hands_on = minutes(10);
+    pot.note(pot.wash).begun = at(11, 30);  // an hour and twenty minutes later, the hands' time aside
+    pot.note(pot.watch).begun = at(12, 0);  // the last: nobody knows for how long
+    const auto found = readings_outside(pot.shop(), pot.at(pot.vat));
+    REQUIRE(found.size() == 2);
+    CHECK(found[0].band == Band::waiting);
+    CHECK(found[0].step == 2);
+    CHECK(found[0].found == doctest::Approx(181));
+    CHECK(*found[0].low == doctest::Approx(120));
+    CHECK(*found[0].high == doctest::Approx(180));
+    CHECK(found[1].step == 4);
+    CHECK(found[1].found == doctest::Approx(80));
+}
+
 TEST_CASE("a yield outside the method's is named; a failed vat and harvest not weighed say nothing of it") {
     Pot pot;
     const Lot lot;

@@ -63,6 +63,23 @@ TEST_CASE("any money comes back from its print") {
     CHECK(print(Money::millionths(INT64_MIN)) == "-9223372036854.775808");
 }
 
+// --- times by the clock --------------------------------------------------------------------------------------
+
+TEST_CASE("a time by the clock comes back from its print, with its distance from UTC") {
+    for (const auto* text : {"2026-07-03T14:10+01:00", "2026-12-31T00:00+00:00", "2026-03-29T23:59-09:30"})
+        CHECK(print(value(read_moment(text))) == text);
+    const Moment moment = value(read_moment(" 2026-07-03 14:10-01:00 "));
+    CHECK(moment.minute == 850);
+    CHECK(moment.utc_offset == -60);
+    CHECK(value(read_moment("2026-07-03T14:10Z")).utc_offset == 0);
+    refuses(read_moment, "", TroubleId::blank);
+    refuses(read_moment, "2026-02-30T14:10+01:00", TroubleId::no_such_day);
+    for (const auto* text :
+         {"2026-07-03", "14:10", "2026-07-03T14:10", "2026-07-03T24:00+01:00", "2026-07-03T14:60Z",
+          "2026-07-03T14:10+15:00", "2026-07-03T14:10+0100", "2026-07-03T1a:10Z", "2026-07-03x14:10Z"})
+        refuses(read_moment, text, TroubleId::not_a_moment);
+}
+
 // --- quantities ----------------------------------------------------------------------------------------------
 
 TEST_CASE("a quantity keeps the unit and the mark it was stated in") {

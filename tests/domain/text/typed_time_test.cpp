@@ -168,3 +168,24 @@ TEST_CASE("every day of a century comes back from its print, and from day, month
         }
     }
 }
+
+TEST_CASE("a time by the clock is read as people write it, on the day written for unless another stands before it") {
+    const Day day = day_of(2026, 7, 4);
+    const auto minute = [&](std::string_view text) {
+        const auto read = read_typed_moment(text, day);
+        REQUIRE_MESSAGE(read, std::string{text});
+        CHECK((*read).utc_offset == 0);
+        return std::pair{(*read).day, (*read).minute};
+    };
+    for (const auto* text : {"14:10", "14.10", "2:10 pm", "2.10pm", "14h10", " 14:10 "})
+        CHECK(minute(text) == std::pair{day, 850});
+    CHECK(minute("12:05 am") == std::pair{day, 5});
+    CHECK(minute("12:05 pm") == std::pair{day, 725});
+    CHECK(minute("5 July 7:30") == std::pair{day_of(2026, 7, 5), 450});
+    CHECK(minute("5 July, 7:30") == std::pair{day_of(2026, 7, 5), 450});
+    CHECK((*read_typed_moment("2026-07-04T14:10+02:00", day)).utc_offset == 120);
+    for (const auto* text : {"14", "25:00", "14:60", "14:1", "0:10 pm", "13:00 pm", "noon"})
+        CHECK(read_typed_moment(text, day).trouble == TroubleId::not_a_moment);
+    CHECK(read_typed_moment(" ", day).trouble == TroubleId::blank);
+    CHECK_FALSE(read_typed_moment("40 July 7:30", day));
+}

@@ -23,7 +23,10 @@ struct Desk {
         ledger = replay(shop, day);
     }
     gui::Writing writing() {
-        return {.books = {shop, ledger}, .day = day, .new_key_number = [this] { return ++next_key; }};
+        return {.books = {shop, ledger},
+                .day = day,
+                .new_key_number = [this] { return ++next_key; },
+                .utc_offset = [](Moment) { return 60; }};
     }
     // Keeps the form and puts what it changes into the shop; what it says it means. Blank when it was not kept.
     std::string keep(gui::Form& form) {

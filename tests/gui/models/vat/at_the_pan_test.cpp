@@ -49,7 +49,7 @@ struct Pan {
     WallClock at(Instant now) const {
         return {.now = now, .local = [](Instant moment) {
                     const auto day = std::chrono::floor<std::chrono::days>(moment);
-                    return LocalTime{day, static_cast<int>((moment - day) / minutes{1})};
+                    return Moment{day, static_cast<int>((moment - day) / minutes{1}), 0};
                 }};
     }
     PanShown shown(const AtThePan& pan, Instant now) const {
@@ -57,7 +57,7 @@ struct Pan {
     }
     // What the window says after the key; blank when the step was not kept.
     std::string done(AtThePan& pan, Instant now) {
-        const auto kept = step_done(desk.writing(), pan, now);
+        const auto kept = step_done(desk.writing(), pan, at(now));
         if (!kept) return {};
         desk.take(applied(desk.shop, kept->change));
         return kept->consequence(desk.writing());
@@ -95,6 +95,7 @@ TEST_CASE("one key keeps a step with its time, and the next one is on") {
     CHECK(kept.who == house.who);
     CHECK(kept.hands_on == test::minutes(20));
     CHECK(kept.waiting == test::minutes(520));
+    CHECK(kept.begun == Moment{kToday, 9 * 60, 0});
     CHECK(kept.temperature == Temperature{805});
     CHECK(kept.method_step == 1);
     CHECK(pan.temperature.empty());
@@ -129,7 +130,7 @@ TEST_CASE("what is done several times comes again, and once more than the method
     const PanShown end = house.shown(pan, kNine + hours{2});
     CHECK_FALSE(end.can_be_done);
     CHECK(end.step == "No step is left. Dry and weigh when it is ready.");
-    CHECK_FALSE(step_done(house.desk.writing(), pan, kNine + hours{2}));
+    CHECK_FALSE(step_done(house.desk.writing(), pan, house.at(kNine + hours{2})));
 }
 
 TEST_CASE("a night with the clock running is told, and not booked as work") {

@@ -44,6 +44,7 @@ struct VatHouse {
             step.hands_on = test::minutes(90);
             step.waiting = test::minutes(600);
             step.temperature = Temperature{805};
+            step.begun = Moment{day_of(2026, 8, day), 9 * 60 + 5, 60};
         }
         jar = builder.lot(powder);
         dry(day_of(2026, 8, 5), vats[0], jar, test::grams(6));
@@ -99,9 +100,10 @@ TEST_CASE("how a vat was worked") {
     const reports::Table steps = step_list(house.books(), house.vats[0]);
     REQUIRE(steps.rows.size() == 1);
     CHECK(steps.rows[0][0].shown == "steep");
-    CHECK(steps.rows[0][1].shown == "1 h 30 min");
-    CHECK(steps.rows[0][3].shown == "80.5");
-    CHECK(steps.rows[0][4].no_value);
+    CHECK(steps.rows[0][1].shown == "09:05");
+    CHECK(steps.rows[0][2].shown == "1 h 30 min");
+    CHECK(steps.rows[0][4].shown == "80.5");
+    CHECK(steps.rows[0][5].no_value);
     CHECK(vat_sentence(house.books(), house.vats[0]) ==
           "Vat of 1 August 2026, blue: 1 h 30 min hands-on, 10 h 00 min waiting.");
 }
