@@ -8,6 +8,7 @@
 #include <numbers>
 
 #include "reports/chart/curve_layout.h"
+#include "reports/words/language.h"
 #include "reports/words/say.h"
 
 namespace dyestead::reports {
@@ -121,7 +122,8 @@ void draw_legend(cairo_t* cr, const CurveLayout& layout, const Curve& data, cons
 std::string point_tip(const CurveLine& line, const CurvePoint& point, const CurveLayout& layout) {
     std::string told = point.shown;
     if (told.empty())
-        told = fmt::format("{:.{}f}, {:.{}f}", point.x, layout.x_axis.decimals, point.y, layout.y_axis.decimals + 1);
+        told = in_marks_here(
+            fmt::format("{:.{}f}; {:.{}f}", point.x, layout.x_axis.decimals, point.y, layout.y_axis.decimals + 1));
     return line.name.empty() ? told : say("{name}: {what}", arg("name", line.name), arg("what", told));
 }
 

@@ -7,6 +7,7 @@
 #include <string>
 #include <string_view>
 
+#include "domain/text/typed.h"
 #include "domain/values/date.h"
 #include "domain/values/money.h"
 #include "domain/values/quantity.h"
@@ -48,8 +49,11 @@ std::string shown_percent(double share);
 std::string shown_date(Day day);
 // "3 Jul 2026", for the narrow column of a list.
 std::string short_date(Day day);
-// "Jul". Requires: 1 to 12.
+// "Jul", "July". Requires: 1 to 12.
 std::string short_month(unsigned month);
+std::string month_name(unsigned month);
+// All of them, for reading a typed day.
+MonthNames month_names();
 
 // The text, or "not known" where there is none.
 template <class Shown>
