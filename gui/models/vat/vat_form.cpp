@@ -7,6 +7,7 @@
 #include "gui/models/form/used_lines.h"
 #include "gui/models/vat/standing.h"
 #include "reports/words/caution_words.h"
+#include "reports/words/language.h"
 #include "reports/words/method_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
@@ -74,13 +75,13 @@ std::string between(const std::string& low, const std::string& high) {
 std::string target_of(const MethodStep& step) {
     std::string target;
     const auto add = [&](const std::string& more) { target += (target.empty() ? "" : ", ") + more; };
-    const auto text = [](const auto& value) { return value ? print(*value) : std::string{}; };
+    const auto text = [](const auto& value) { return value ? reports::in_marks_here(print(*value)) : std::string{}; };
     if (step.temperature_low || step.temperature_high)
         add(say("at {band} °C", arg("band", between(text(step.temperature_low), text(step.temperature_high)))));
     if (step.acidity_low || step.acidity_high)
         add(say("pH {band}", arg("band", between(text(step.acidity_low), text(step.acidity_high)))));
-    if (step.hands_on) add(say("{time} hands-on", arg("time", print(*step.hands_on))));
-    if (step.waiting) add(say("{time} waiting", arg("time", print(*step.waiting))));
+    if (step.hands_on) add(say("{time} hands-on", arg("time", reports::in_marks_here(print(*step.hands_on)))));
+    if (step.waiting) add(say("{time} waiting", arg("time", reports::in_marks_here(print(*step.waiting)))));
     if (target.empty()) return {};
     return say("Your method says: {target}.", arg("target", target));
 }

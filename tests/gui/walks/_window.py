@@ -23,6 +23,9 @@ SOURCE = Path(__file__).resolve().parents[3]
 PROGRAM = os.environ["DYESTEAD_WINDOW_PROGRAM"]
 BOOKS = os.environ["DYESTEAD_BOOKS"]
 PLACES = ["Today", "Garden", "Vat", "Bench", "Cupboard", "Stall", "Verdict", "Books"]
+PLACES_IN_GERMAN = ["Heute", "Garten", "Küpe", "Werkbank", "Schrank", "Marktstand", "Urteil", "Bücher"]
+# As a German desktop sets it; the locale itself need not be made on this machine.
+GERMAN = {"LC_ALL": "de_DE.UTF-8", "LANGUAGE": "de"}
 
 
 def wait_until(question, what, limit=30.0):
@@ -58,8 +61,8 @@ def one_line(text):
 
 
 class Window:
-    def __init__(self, *arguments):
-        self.process = subprocess.Popen([PROGRAM, *map(str, arguments)])
+    def __init__(self, *arguments, environment=None):
+        self.process = subprocess.Popen([PROGRAM, *map(str, arguments)], env={**os.environ, **(environment or {})})
 
     def __enter__(self):
         self.frame = wait_until(self._frame, "the window")
