@@ -6,6 +6,7 @@ import json
 import os
 import shutil
 import subprocess
+import sys
 import tempfile
 import time
 from pathlib import Path
@@ -16,6 +17,9 @@ import pyatspi
 gi.require_version("Atspi", "2.0")
 from gi.repository import Atspi  # noqa: E402
 
+sys.path.insert(0, str(Path(__file__).resolve().parents[2] / "support"))
+from sentences import GERMAN, English  # noqa: E402, F401
+
 # What a call may take, and what one may in the first seconds of a program: a machine that builds beside is slow.
 Atspi.set_timeout(10_000, 15_000)
 
@@ -24,8 +28,6 @@ PROGRAM = os.environ["DYESTEAD_WINDOW_PROGRAM"]
 BOOKS = os.environ["DYESTEAD_BOOKS"]
 PLACES = ["Today", "Garden", "Vat", "Bench", "Cupboard", "Stall", "Verdict", "Books"]
 PLACES_IN_GERMAN = ["Heute", "Garten", "Küpe", "Werkbank", "Schrank", "Marktstand", "Urteil", "Bücher"]
-# As a German desktop sets it; the locale itself need not be made on this machine.
-GERMAN = {"LC_ALL": "de_DE.UTF-8", "LANGUAGE": "de"}
 
 
 def wait_until(question, what, limit=30.0):

@@ -3,15 +3,33 @@
 figures, and its undoing; the books it leaves are those an English window would have left."""
 
 import pyatspi
-from _window import GERMAN, PLACES_IN_GERMAN, Window, added, exported, sample, work_folder
+from _window import GERMAN, PLACES_IN_GERMAN, English, Window, added, exported, name_of, one_line, sample, text_of, work_folder
+
+SPEAKING = (pyatspi.ROLE_LABEL, pyatspi.ROLE_PUSH_BUTTON, pyatspi.ROLE_PAGE_TAB, pyatspi.ROLE_TABLE_COLUMN_HEADER)
+
+
+def texts(window):
+    """What the controls of a page say and are called."""
+    found = set()
+    for control in window.controls():
+        if control.getRole() in SPEAKING:
+            found.add(one_line(text_of(control) or name_of(control) or ""))
+        if control.getRole() in (pyatspi.ROLE_TABLE, pyatspi.ROLE_TREE_TABLE):
+            face = control.queryTable()
+            found.update(one_line(face.getColumnDescription(column) or "") for column in range(face.nColumns))
+    return found - {""}
+
 
 with work_folder() as folder:
     shop = sample(folder)
+    english = English()
     before = exported(shop, f"{folder}/before")
     with Window(shop, environment=GERMAN) as window:
         for number, place in enumerate(PLACES_IN_GERMAN, start=1):
             window.keys(f"ctrl+{number}")
             window.label(lambda text, place=place: text == place, f"the heading {place}")
+            left = [text for text in texts(window) if english.left_in(text)]
+            assert not left, f"{place} still says {left}"
 
         window.keys("ctrl+5")
         window.named(pyatspi.ROLE_TABLE, "Vorrat")
