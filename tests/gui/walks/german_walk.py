@@ -28,7 +28,9 @@ with work_folder() as folder:
         for number, place in enumerate(PLACES_IN_GERMAN, start=1):
             window.keys(f"ctrl+{number}")
             window.label(lambda text, place=place: text == place, f"the heading {place}")
-            left = [text for text in texts(window) if english.left_in(text)]
+            said = texts(window)
+            assert len(said) > 10, said
+            left = [text for text in said if english.left_in(text)]
             assert not left, f"{place} still says {left}"
 
         window.keys("ctrl+5")

@@ -86,8 +86,8 @@ prove()
 with work_folder() as folder:
     shop = sample(folder)
     for environment, places in (({}, PLACES), (GERMAN, PLACES_IN_GERMAN)):
-        with Window(shop, environment=environment) as window:
-            window.label(lambda text: text == places[0], f"the heading {places[0]}")
+        with Window(shop, "--place", "verdict", environment=environment) as window:
+            window.label(lambda text: text == places[6], f"the heading {places[6]}")
             wrong = menu_letters(window)
             for number, place in enumerate(places, start=1):
                 window.keys(f"ctrl+{number}")
