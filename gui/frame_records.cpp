@@ -30,7 +30,7 @@ Writing Frame::writing() {
 void Frame::write_for(const std::string& typed_day) {
     if (!open_) return;
     const Day before = writing().day;
-    const auto day = read_typed_day(typed_day, before);
+    const auto day = read_typed_day(typed_day, before, reports::month_names());
     if (day) {
         writing_for_ = *day;
         if (*day > open_->books().as_of())

@@ -3,6 +3,8 @@
 #include <langinfo.h>
 #include <locale.h>
 
+#include <wx/filename.h>
+#include <wx/stdpaths.h>
 #include <wx/translation.h>
 
 #include "gui/widgets/text.h"
@@ -25,6 +27,12 @@ std::string counted(std::string_view one, std::string_view many, std::uint64_t c
 }  // namespace
 
 void choose_language() {
+    // Beside the program, wherever it was put: build/dev/gui and build/dev/share, /usr/bin and /usr/share.
+    wxFileName catalogues{wxStandardPaths::Get().GetExecutablePath()};
+    catalogues.RemoveLastDir();
+    catalogues.AppendDir("share");
+    catalogues.AppendDir("locale");
+    wxFileTranslationsLoader::AddCatalogLookupPathPrefix(catalogues.GetPath());
     // No wxLocale: that one changes how the whole process reads and writes numbers.
     auto* translations = new wxTranslations;
     wxTranslations::Set(translations);

@@ -4,6 +4,7 @@
 #include "domain/text/amounts.h"
 #include "reports/begin_document.h"
 #include "reports/cells.h"
+#include "reports/words/language.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 
@@ -61,7 +62,7 @@ private:
             const ReorderRow& row = answer_.rows[at];
             table.rows.push_back({Cell{.shown = called(shop_, row.material)},
                                   Cell{.shown = fmt::to_string(row.order->packs), .number = row.order->packs},
-                                  Cell{.shown = print(shop_.find(row.order->offer)->pack)},
+                                  Cell{.shown = in_marks_here(print(shop_.find(row.order->offer)->pack))},
                                   money_cell(units(row.order->price), currency_)});
         }
         if (!order.carriage.is_zero())

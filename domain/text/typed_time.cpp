@@ -4,6 +4,7 @@
 #include "domain/text/decimal.h"
 #include "domain/text/typed.h"
 #include "domain/text/typed_tokens.h"
+#include "domain/text/typed_words.h"
 
 namespace dyestead {
 
@@ -160,8 +161,8 @@ const MonthNames& english_months() {
 Read<Day> read_typed_day(std::string_view text, Day writing_for, const MonthNames& months, std::optional<Day> today) {
     const std::string plain = plain_text(text);
     if (plain == "+") return writing_for + Days{1};
-    if (plain == "today") return today.value_or(writing_for);
-    if (plain == "yesterday") return today.value_or(writing_for) - Days{1};
+    if (in_english(plain) == "today") return today.value_or(writing_for);
+    if (in_english(plain) == "yesterday") return today.value_or(writing_for) - Days{1};
     const auto as_in_files = read_day(plain);
     if (as_in_files || *as_in_files.trouble != TroubleId::not_a_date) return as_in_files;
     const auto date = date_of_parts(parts_of(plain), months);

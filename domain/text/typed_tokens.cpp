@@ -4,6 +4,7 @@
 #include <array>
 
 #include "domain/text/decimal.h"
+#include "domain/text/typed_words.h"
 
 namespace dyestead {
 
@@ -102,7 +103,8 @@ std::vector<Token> tokens_of(std::string_view plain) {
             kind = TokenKind::word;
             end = word_end(plain);
         }
-        tokens.push_back({kind, std::string{plain.substr(0, end)}});
+        const auto text = plain.substr(0, end);
+        tokens.push_back({kind, std::string{kind == TokenKind::word ? in_english(text) : text}});
         plain.remove_prefix(end);
         if (kind == TokenKind::word && plain.starts_with('.')) plain.remove_prefix(1);
     }

@@ -1,6 +1,12 @@
 #include "gui/models/letters.h"
 
+#include <initializer_list>
+
+#include "reports/words/say.h"
+
 namespace dyestead::gui {
+
+using reports::say;
 
 namespace {
 
@@ -12,7 +18,27 @@ bool is_letter(char letter) {
     return lower(letter) >= 'a' && lower(letter) <= 'z';
 }
 
+std::string marked_in(std::initializer_list<std::string> labels) {
+    std::string letters;
+    for (const std::string& label : labels)
+        if (const auto at = label.find('&'); at != std::string::npos && at + 1 < label.size())
+            letters += lower(label[at + 1]);
+    return letters;
+}
+
 }  // namespace
+
+std::string menu_letters() {
+    return marked_in({say("&File"), say("&Edit"), say("&Record"), say("&Go"), say("&Help")});
+}
+
+std::string place_letters() {
+    return marked_in({say("F&ind"), say("&Correct it..."), say("De&lete it")});
+}
+
+std::string form_letters() {
+    return marked_in({say("&Keep it  (Ctrl+Enter)"), say("Put &back")});
+}
 
 std::string with_letter(std::string_view label, std::string& taken) {
     std::string plain;

@@ -10,9 +10,9 @@ namespace dyestead::gui {
 // none when all are taken. `taken`: lower-case letters in use; the one chosen is added.
 std::string with_letter(std::string_view label, std::string& taken);
 
-// Those of the menus and of what every place has.
-inline constexpr std::string_view kMenuLetters = "fergh";
-inline constexpr std::string_view kPlaceLetters = "icl";  // Find, Correct it, Delete it
-inline constexpr std::string_view kFormLetters = "kb";    // Keep it, Put back
+// Those of the menus and of what every place and every form has, as the reader's language marks them.
+std::string menu_letters();
+std::string place_letters();  // Find, Correct it, Delete it
+std::string form_letters();   // Keep it, Put back
 
 }  // namespace dyestead::gui

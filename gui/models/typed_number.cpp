@@ -1,4 +1,5 @@
 #include "gui/models/typed_number.h"
+#include "reports/words/language.h"
 
 #include <fmt/format.h>
 
@@ -20,7 +21,7 @@ double as_double(Decimal decimal) {
 }
 
 std::string to_places(double value, int places) {
-    return fmt::format("{:.{}f}", value, places);
+    return reports::in_marks_here(fmt::format("{:.{}f}", value, places));
 }
 
 }  // namespace dyestead::gui

@@ -83,7 +83,7 @@ void VerdictPage::begin_new() {
 }
 
 void VerdictPage::begin(Form&& form) {
-    keeper_->begin(std::move(form), std::string{kMenuLetters});
+    keeper_->begin(std::move(form), menu_letters());
     sheet_->Hide();
     form_->Show();
     form_->MoveAfterInTabOrder(bar_);

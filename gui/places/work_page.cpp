@@ -136,7 +136,7 @@ void WorkPage::make_buttons() {
     buttons_->DestroyChildren();
     doings_ = model_->doings(tab());
     auto* row = buttons_->GetSizer();
-    letters_ = std::string{kMenuLetters} + std::string{kPlaceLetters};
+    letters_ = menu_letters() + place_letters();
     for (std::size_t i = 0; i < doings_.size(); ++i) {
         auto* button = new wxButton(buttons_, wxID_ANY, shown(with_letter(doings_[i].label, letters_)));
         button->Bind(wxEVT_BUTTON, [this, i](wxCommandEvent&) {

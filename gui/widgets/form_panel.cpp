@@ -30,7 +30,7 @@ FormPanel::~FormPanel() = default;
 
 void FormPanel::show(Form form, std::function<Writing()> writing, std::string letters) {
     form_ = std::move(form);
-    letters_ = std::move(letters) + std::string{kFormLetters};
+    letters_ = std::move(letters) + form_letters();
     writing_ = std::move(writing);
     build();
 }

@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "reports/words/language.h"
+
 namespace dyestead::reports {
 
 AxisTicks axis_ticks(double low, double high, int wanted) {
@@ -39,7 +41,7 @@ AxisTicks axis_ticks(double low, double high, int wanted) {
 
 std::string axis_tick_label(const AxisTicks& ticks, double value) {
     if (value == 0) value = 0;  // never "-0"
-    return fmt::format("{:.{}f}", value, ticks.decimals);
+    return in_marks_here(fmt::format("{:.{}f}", value, ticks.decimals));
 }
 
 }  // namespace dyestead::reports

@@ -8,6 +8,7 @@
 #include <numbers>
 
 #include "reports/chart/curve_layout.h"
+#include "reports/words/language.h"
 #include "reports/words/say.h"
 
 namespace dyestead::reports {
@@ -120,8 +121,12 @@ void draw_legend(cairo_t* cr, const CurveLayout& layout, const Curve& data, cons
 
 std::string point_tip(const CurveLine& line, const CurvePoint& point, const CurveLayout& layout) {
     std::string told = point.shown;
-    if (told.empty())
-        told = fmt::format("{:.{}f}, {:.{}f}", point.x, layout.x_axis.decimals, point.y, layout.y_axis.decimals + 1);
+    if (told.empty()) {
+        const auto mark = [](double value, int places) { return in_marks_here(fmt::format("{:.{}f}", value, places)); };
+        // TRANSLATORS: a point of a curve; where the decimal mark is a comma, part the two by something else.
+        told = say("{across}, {up}", arg("across", mark(point.x, layout.x_axis.decimals)),
+                   arg("up", mark(point.y, layout.y_axis.decimals + 1)));
+    }
     return line.name.empty() ? told : say("{name}: {what}", arg("name", line.name), arg("what", told));
 }
 

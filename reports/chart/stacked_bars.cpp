@@ -8,6 +8,7 @@
 
 #include "reports/chart/paint.h"
 #include "reports/chart/stacked_bars_layout.h"
+#include "reports/words/language.h"
 
 namespace dyestead::reports {
 namespace {
@@ -99,7 +100,7 @@ std::string stacked_bars_tip(double x, double y, double width, double height, co
         if (segment.series < bar.shown.size() && !bar.shown[segment.series].empty()) {
             return fmt::format("{}, {}: {}", bar.label, series, bar.shown[segment.series]);
         }
-        return fmt::format("{}, {}: {}", bar.label, series, bar.values[segment.series]);
+        return fmt::format("{}, {}: {}", bar.label, series, in_marks_here(fmt::to_string(bar.values[segment.series])));
     }
     return {};
 }

@@ -39,6 +39,7 @@ std::string ask_one(Recalled blank, const std::string& currency) {
                          arg("example", reports::memory_example(blank)));
         std::string typed;
         if (!std::getline(std::cin, typed)) throw Refused{{TroubleId::answers_ended}};
+        typed = reports::memory_answer(blank, typed);
         auto trouble = answer_trouble(blank, typed, currency);
         if (!trouble && typed.find_first_not_of(" \t\r") == std::string::npos && is_needed(blank))
             trouble = Trouble{TroubleId::blank};

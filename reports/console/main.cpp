@@ -6,6 +6,7 @@
 
 #include "reports/console/commands.h"
 #include "reports/console/failures.h"
+#include "reports/console/language.h"
 #include "reports/words/say.h"
 
 namespace dyestead::console {
@@ -13,9 +14,14 @@ namespace {
 
 int run(int argc, char** argv) {
     using reports::tr;
+    choose_language();
     CLI::App app{tr("The books of a soap workshop that grows its own colours."), "dyestead-books"};
     app.set_help_flag("-h,--help", tr("Show this help and end"));
     app.get_formatter()->column_width(26);
+    app.get_formatter()->label("Usage", tr("Usage"));
+    app.get_formatter()->label("Positionals", tr("Positionals"));
+    app.get_formatter()->label("Options", tr("Options"));
+    app.get_formatter()->label("Subcommands", tr("Subcommands"));
     app.footer(
         tr("COMMAND --help shows what a command takes.\n"
            "Exit status: 0 done; 1 a check failed; 2 something asked for or read is wrong:\n"

@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <array>
 
+#include "reports/words/say.h"
+
 namespace dyestead::reports {
 namespace {
 
@@ -42,7 +44,11 @@ string_view currency_sign(string_view currency) {
 std::string with_currency(string_view digits, bool negative, string_view currency) {
     const string_view minus = negative ? "-" : "";
     const string_view sign = currency_sign(currency);
-    if (!sign.empty() || currency.empty()) return fmt::format("{}{}{}", minus, sign, digits);
+    if (currency.empty()) return fmt::format("{}{}", minus, digits);
+    if (!sign.empty())
+        // TRANSLATORS: an amount of money with its sign: -£12.50.
+        return say("{minus}{sign}{digits}", arg("minus", std::string{minus}), arg("sign", std::string{sign}),
+                   arg("digits", std::string{digits}));
     return fmt::format("{}{}\u00a0{}", minus, digits, currency);
 }
 

@@ -1,7 +1,10 @@
 #include "reports/words/memory_words.h"
 
+#include <algorithm>
+#include <array>
 #include <cmath>
 
+#include "domain/text/decimal.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
@@ -68,6 +71,14 @@ std::string memory_example(Recalled blank) {
         case Recalled::hour: return say("like 6.50");
     }
     return {};
+}
+
+std::string memory_answer(Recalled blank, const std::string& typed) {
+    if (blank != Recalled::strength) return typed;
+    const std::array words{say("as much"), say("half"), say("a third"), say("a tenth"), say("never tried")};
+    const auto* const found = std::ranges::find(words, trimmed(typed));
+    if (found == words.end()) return typed;
+    return std::string{kWords<StrengthWord>[static_cast<std::size_t>(found - words.begin())]};
 }
 
 std::string memory_bar_line(const Shop& shop, const Verdict& verdict) {

@@ -15,6 +15,9 @@ std::string memory_blank(Recalled blank);
 // How an answer may look: "like 12 h".
 std::string memory_example(Recalled blank);
 
+// An answer as typed, a word of the reader's language put back into that of the records: "halb" is "half".
+std::string memory_answer(Recalled blank, const std::string& typed);
+
 // Grown beside bought-in and plain, a bar, before one's time.
 std::string memory_bar_line(const Shop& shop, const Verdict& verdict);
 // "From memory: ..." and which record would make it surer first.

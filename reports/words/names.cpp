@@ -1,5 +1,7 @@
 #include "reports/words/names.h"
 
+#include "reports/words/language.h"
+
 namespace dyestead::reports {
 
 std::string called(const Shop& shop, FactRef about) {
@@ -17,6 +19,8 @@ std::string called(const Shop& shop, FactRef about) {
 
 std::string colour_in_a_sentence(const Shop& shop, Key<dyestead::Colour> colour) {
     std::string name = called(shop, colour);
+    // Not every language writes a colour small within a sentence.
+    if (language_here() != "en") return name;
     const bool one_word = name.find(' ') == std::string::npos;
     if (one_word && name.size() > 1 && name[0] >= 'A' && name[0] <= 'Z' && name[1] >= 'a' && name[1] <= 'z')
         name[0] = static_cast<char>(name[0] - 'A' + 'a');

@@ -27,7 +27,8 @@ void set_translation(Translation new_one) {
 }
 
 std::string tr(std::string_view english) {
-    return translation().sentence ? translation().sentence(english) : std::string{english};
+    // A catalogue keeps its heading under the empty text.
+    return translation().sentence && !english.empty() ? translation().sentence(english) : std::string{english};
 }
 
 std::string say_with(std::string_view english, const std::vector<Arg>& args) {

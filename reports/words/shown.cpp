@@ -7,6 +7,7 @@
 
 #include "domain/text/amounts.h"
 #include "reports/words/currency.h"
+#include "reports/words/language.h"
 #include "reports/words/say.h"
 
 namespace dyestead::reports {
@@ -18,11 +19,12 @@ bool showable(double value) {
     return std::isfinite(value) && std::abs(value) < kLargestShown;
 }
 
-// Digits without a sign, thousands parted by commas.
+// Digits without a sign, thousands parted.
 std::string grouped(std::int64_t whole) {
     std::string digits = fmt::to_string(whole);
+    const std::string mark = digits.size() > 3 ? marks_here().thousands : std::string{};
     for (int at = static_cast<int>(digits.size()) - 3; at > 0; at -= 3) {
-        digits.insert(static_cast<std::size_t>(at), ",");
+        digits.insert(static_cast<std::size_t>(at), mark);
     }
     return digits;
 }
@@ -43,12 +45,9 @@ std::string digits(Fixed number, bool trim) {
     const std::int64_t count = number.count < 0 ? -number.count : number.count;
     std::string out = grouped(count / power);
     if (number.places == 0) return out;
-    out += fmt::format(".{:0{}}", count % power, number.places);
-    if (trim) {
-        out.erase(out.find_last_not_of('0') + 1);
-        if (out.back() == '.') out.pop_back();
-    }
-    return out;
+    std::string part = fmt::format("{:0{}}", count % power, number.places);
+    if (trim) part.erase(part.find_last_not_of('0') + 1);
+    return part.empty() ? out : out + marks_here().decimal + part;
 }
 
 std::string signed_digits(Fixed number, bool trim = true) {
@@ -57,13 +56,6 @@ std::string signed_digits(Fixed number, bool trim = true) {
 
 std::string money_of(Fixed number, std::string_view currency) {
     return with_currency(digits(number, false), number.count < 0, currency);
-}
-
-std::string month_name(unsigned month) {
-    static constexpr std::array<std::string_view, 12> kMonths{"January",   "February", "March",    "April",
-                                                              "May",       "June",     "July",     "August",
-                                                              "September", "October",  "November", "December"};
-    return tr(kMonths[month - 1]);
 }
 
 }  // namespace
@@ -176,6 +168,20 @@ std::string shown_clock(Moment moment) {
 
 std::string shown_moment(Moment moment) {
     return say("{day} {clock}", arg("day", shown_date(moment.day)), arg("clock", shown_clock(moment)));
+}
+
+std::string month_name(unsigned month) {
+    static constexpr std::array<std::string_view, 12> kMonths{
+        message("January"),   message("February"), message("March"),    message("April"),
+        message("May"),       message("June"),     message("July"),     message("August"),
+        message("September"), message("October"),  message("November"), message("December")};
+    return tr(kMonths[month - 1]);
+}
+
+MonthNames month_names() {
+    MonthNames names;
+    for (std::size_t i = 0; i < names.size(); ++i) names[i] = month_name(static_cast<unsigned>(i) + 1);
+    return names;
 }
 
 std::string short_month(unsigned month) {

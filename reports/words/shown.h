@@ -7,6 +7,7 @@
 #include <string>
 #include <string_view>
 
+#include "domain/text/typed.h"
 #include "domain/values/date.h"
 #include "domain/values/moment.h"
 #include "domain/values/money.h"
@@ -53,8 +54,11 @@ std::string shown_moment(Moment moment);
 std::string shown_clock(Moment moment);
 // "3 Jul 2026", for the narrow column of a list.
 std::string short_date(Day day);
-// "Jul". Requires: 1 to 12.
+// "Jul", "July". Requires: 1 to 12.
 std::string short_month(unsigned month);
+std::string month_name(unsigned month);
+// All of them, for reading a typed day.
+MonthNames month_names();
 
 // The text, or "not known" where there is none.
 template <class Shown>

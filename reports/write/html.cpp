@@ -5,6 +5,7 @@
 #include "reports/chart/drawing_svg.h"
 #include "reports/chart/xml_escape.h"
 #include "reports/overloaded.h"
+#include "reports/words/language.h"
 #include "reports/write/html_style.h"
 #include "reports/write/labels.h"
 
@@ -94,11 +95,11 @@ void add_findings(std::string& out, const std::vector<FindingLine>& findings) {
 std::string write_html(const Document& document) {
     const std::string title = xml_escape(document.title);
     std::string out = fmt::format(
-        "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+        "<!DOCTYPE html>\n<html lang=\"{}\">\n<head>\n<meta charset=\"utf-8\">\n"
         "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
         "<title>{}</title>\n<style>{}</style>\n</head>\n<body>\n<main>\n"
         "<h1>{}</h1>\n<p class=\"standing\">{}</p>\n",
-        title, kHtmlStyle, title, xml_escape(standing_line(document)));
+        language_here(), title, kHtmlStyle, title, xml_escape(standing_line(document)));
     std::size_t charts = 0;
     for (const Block& block : document.blocks) {
         std::visit(

@@ -14,6 +14,7 @@
 #include <stdexcept>
 
 #include "domain/text/amounts.h"
+#include "reports/words/language.h"
 #include "reports/words/say.h"
 #include "reports/write/labels.h"
 
@@ -55,8 +56,9 @@ private:
 std::string number_format(const std::string& shown) {
     const bool percent = shown.find('%') != std::string::npos;
     std::size_t places = 0;
-    if (const auto point = shown.rfind('.'); point != std::string::npos)
-        for (std::size_t i = point + 1; i < shown.size() && shown[i] >= '0' && shown[i] <= '9'; ++i) ++places;
+    const std::string mark = marks_here().decimal;
+    if (const auto point = shown.rfind(mark); point != std::string::npos)
+        for (std::size_t i = point + mark.size(); i < shown.size() && shown[i] >= '0' && shown[i] <= '9'; ++i) ++places;
     std::string format = "0";
     if (places > 0) format += "." + std::string(places, '0');
     return percent ? format + "%" : format;

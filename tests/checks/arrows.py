@@ -17,7 +17,7 @@ ARROWS = {
     "domain/ledger": (["domain/values", "domain/text", "domain/facts", "domain/ledger"], []),
     "domain/decisions": (["domain"], ["boost/math", "boost/random", "glpk.h"]),
     "db": (["domain", "db"], ["SQLiteCpp", "sqlite3.h", "xxhash.h"]),
-    "reports/console": (["domain", "db", "reports"], ["CLI"]),
+    "reports/console": (["domain", "db", "reports"], ["CLI", "libintl.h"]),
     "reports": (["domain", "reports"], ["cairo", "pango", "nlohmann", "xlsxwriter", "libical", "fontconfig"]),
     "gui/models": (["domain", "reports", "gui/models"], []),
     "gui": (["domain", "db", "reports", "gui"], ["wx", "gtk", "gdk", "atk", "glib", "cairo", "pango"]),

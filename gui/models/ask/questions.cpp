@@ -144,13 +144,13 @@ std::vector<BooksQuestion> books_questions(const Books& books) {
 Answer answer(const Books& books, const BooksQuestion& question, const Asked& asked) {
     Day as_of = books.as_of();
     if (!trimmed(asked.as_of).empty()) {
-        const auto day = read_typed_day(asked.as_of, books.as_of());
+        const auto day = read_typed_day(asked.as_of, books.as_of(), reports::month_names());
         if (!day) return {.trouble = field_trouble(*day.trouble, asked.as_of)};
         as_of = *day;
     }
     std::optional<Day> from;
     if (question.period && !trimmed(asked.from).empty()) {
-        const auto day = read_typed_day(asked.from, books.as_of());
+        const auto day = read_typed_day(asked.from, books.as_of(), reports::month_names());
         if (!day) return {.trouble = field_trouble(*day.trouble, asked.from)};
         from = *day;
     }

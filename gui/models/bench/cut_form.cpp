@@ -38,7 +38,7 @@ void guess_from_recipe(Form& form, const Writing& writing) {
     const Recipe* recipe = batch == nullptr ? nullptr : writing.shop().find(batch->recipe);
     if (form.fact || recipe == nullptr) return;
     guess(form.field("bars"), fmt::to_string(std::int64_t{recipe->bars_per_loaf} * batch->loaves));
-    const auto day = read_typed_day(form.text("date"), writing.day);
+    const auto day = read_typed_day(form.text("date"), writing.day, reports::month_names());
     if (!day) return;
     guess(form.field("cured"), day_text(*day + Days{recipe->cure_days}));
     if (recipe->best_days) guess(form.field("best_before"), day_text(*day + Days{*recipe->best_days}));

@@ -5,6 +5,7 @@
 #include "domain/text/amounts.h"
 #include "gui/models/amounts_shown.h"
 #include "gui/models/form/field_values.h"
+#include "reports/words/language.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
@@ -31,7 +32,8 @@ std::vector<const Fact*> latest_first(const Shop& shop, Day Fact::*day) {
 reports::Cell amount_cell(const Shop& shop, Key<Material> of, const Amount& amount) {
     const Material* material = shop.find(of);
     const auto held = material == nullptr ? std::nullopt : as_held(*material, amount);
-    return number_cell(static_cast<double>(held ? held->in_base() : amount.quantity.in_base()), print(amount));
+    return number_cell(
+        static_cast<double>(held ? held->in_base() : amount.quantity.in_base()), reports::in_marks_here(print(amount)));
 }
 
 std::string reason_words(LossReason reason) {
@@ -94,7 +96,7 @@ std::string order_sentence(const Books& books, const Reorder& answer, Key<Materi
     const Offer* offer = books.shop.find(row->order->offer);
     if (offer == nullptr) return {};
     const auto packs = arg("packs", row->order->packs);
-    const auto pack = arg("pack", print(offer->pack));
+    const auto pack = arg("pack", reports::in_marks_here(print(offer->pack)));
     const auto from = arg("supplier", called(books.shop, offer->supplier));
     const auto days = arg("days", fmt::format("{}-{}", row->lead.usual, row->lead.safe));
     if (!row->order_by || row->late)
@@ -119,9 +121,9 @@ std::optional<reports::Table> draft_order(const Books& books, const Reorder& ans
         const ReorderRow& row = answer.rows[at];
         const Offer* offer = books.shop.find(row.order->offer);
         if (offer == nullptr) continue;
-        table.rows.push_back({words_cell(called(books.shop, row.material)),
-                              count_cell(static_cast<std::size_t>(row.order->packs)), words_cell(print(offer->pack)),
-                              money_cell(number(row.order->price), currency)});
+        table.rows.push_back(
+            {words_cell(called(books.shop, row.material)), count_cell(static_cast<std::size_t>(row.order->packs)),
+             words_cell(reports::in_marks_here(print(offer->pack))), money_cell(number(row.order->price), currency)});
     }
     table.rows.push_back(
         {words_cell(say("postage and delivery")), no_cell(), no_cell(), money_cell(number(order->carriage), currency)});
@@ -201,7 +203,8 @@ Listing offer_list(const Books& books, std::string_view find) {
         if (material == nullptr || !holds({material->name, supplier}, find)) continue;
         const auto held = as_held(*material, offer->pack);
         list.table.rows.push_back({day_cell(offer->from), words_cell(material->name), words_cell(supplier),
-                                   words_cell(print(offer->pack)), money_cell(number(offer->price), currency),
+                                   words_cell(reports::in_marks_here(print(offer->pack))),
+                                   money_cell(number(offer->price), currency),
                                    held ? price_cell(*material, offer->price, held->in_base(), currency) : no_cell()});
         list.rows.push_back(ref(*offer));
     }
@@ -295,7 +298,7 @@ Listing measure_list(const Books& books, std::string_view find) {
     for (const OwnMeasure& measure : books.shop.all<OwnMeasure>()) {
         if (!holds({measure.name}, find)) continue;
         list.table.rows.push_back(
-            {words_cell(measure.name), words_cell(print(measure.amount)),
+            {words_cell(measure.name), words_cell(reports::in_marks_here(print(measure.amount))),
              measure.material ? words_cell(called(books.shop, *measure.material)) : words_cell(say("anything"))});
         list.rows.push_back(ref(measure));
     }

@@ -66,7 +66,7 @@ void guess_of_an_oil(Form& form) {
                 arg("value", starter->saponification_low), arg("low", starter->saponification_low),
                 arg("high", starter->saponification_high));
     const auto density = usual_density(*starter);
-    guess("density", density ? print(*density) : std::string{},
+    guess("density", density ? field_text(*density) : std::string{},
           say("published, at {degrees} °C ({source})", arg("degrees", starter->degrees),
               arg("source", std::string{starter->source})));
 }

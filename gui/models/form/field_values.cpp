@@ -1,6 +1,9 @@
 #include "gui/models/form/field_values.h"
 
+#include <algorithm>
+
 #include "domain/decisions/records.h"
+#include "reports/words/language.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
 #include "reports/words/trouble_words.h"
@@ -21,6 +24,15 @@ std::string marked(Mark mark, std::string shown) {
     return shown;
 }
 
+constexpr std::string_view kDigits = "0123456789";
+
+// One to three digits, a point, three digits; a nought before the point leaves no doubt.
+bool like_thousands(std::string_view number) {
+    const auto point = number.find('.');
+    return point != std::string_view::npos && point >= 1 && point <= 3 && number.size() - point == 4 &&
+           number[0] != '0';
+}
+
 }  // namespace
 
 std::string money_text(Money money) {
@@ -29,7 +41,33 @@ std::string money_text(Money money) {
     const std::string text = print(money);
     // 4.1 is written 4.10; whole amounts and fractions of a penny stay as they are.
     const bool tenths = money.in_millionths() % kWhole != 0 && money.in_millionths() % (10 * kHundredth) == 0;
-    return tenths ? text + "0" : text;
+    return number_text(tenths ? text + "0" : text);
+}
+
+std::string number_text(std::string_view as_in_records) {
+    const std::string decimal = reports::marks_here().decimal;
+    std::string out;
+    for (std::size_t at = 0; at < as_in_records.size();) {
+        const auto start = as_in_records.find_first_of(kDigits, at);
+        out += as_in_records.substr(at, start - at);
+        if (start == std::string_view::npos) break;
+        at = std::min(as_in_records.find_first_not_of("0123456789.", start), as_in_records.size());
+        std::string number{as_in_records.substr(start, at - start)};
+        if (decimal != "." && like_thousands(number)) number += '0';
+        out += reports::in_marks_here(number);
+    }
+    return out;
+}
+
+bool may_be_thousands(std::string_view typed) {
+    if (reports::marks_here().decimal == ".") return false;
+    for (std::size_t at = 0; at < typed.size();) {
+        const auto start = typed.find_first_of(kDigits, at);
+        if (start == std::string_view::npos) return false;
+        at = std::min(typed.find_first_not_of("0123456789.", start), typed.size());
+        if (like_thousands(typed.substr(start, at - start))) return true;
+    }
+    return false;
 }
 
 std::string day_text(Day day) {

@@ -12,6 +12,7 @@
 #include "domain/facts/field_text.h"
 #include "domain/facts/material_amount.h"
 #include "domain/text/typed.h"
+#include "reports/words/shown.h"
 
 namespace dyestead::gui {
 
@@ -47,6 +48,16 @@ std::string money_text(Money money);     // 34.90, 30
 std::string day_text(Day day);           // 4 July 2026
 std::string moment_text(Moment moment);  // 4 July 2026 14:10
 Read<Moment> read_typed_moment_field(std::string_view text, const Reading& reading);
+// The text of a number with the reader's decimal mark, so that it reads back: "1,5 kg", and "1,2340 kg" where three
+// places behind a comma could be thousands.
+std::string number_text(std::string_view as_in_records);
+// "1.500": thousands where the reader's decimal mark is a comma, and one and a half by the records.
+bool may_be_thousands(std::string_view typed);
+
+// What is written with digits and a decimal mark.
+template <class T>
+constexpr bool kIsNumber = std::is_same_v<T, Amount> || std::is_same_v<T, Span> || std::is_same_v<T, Money> ||
+                           std::is_same_v<T, Ratio> || std::is_same_v<T, Temperature> || std::is_same_v<T, Acidity>;
 
 template <class T>
 std::string field_text(const T& value) {
@@ -58,6 +69,8 @@ std::string field_text(const T& value) {
         return day_text(value);
     else if constexpr (std::is_same_v<T, Moment>)
         return moment_text(value);
+    else if constexpr (kIsNumber<T>)
+        return number_text(print_field(value, KeyCodes{}));
     else
         return print_field(value, KeyCodes{});
 }
@@ -73,10 +86,12 @@ Read<T> read_typed_field(std::string_view text, const Reading& reading) {
         return T{*inner};
     } else {
         if (trimmed(text).empty()) return TroubleId::blank;
+        if constexpr (kIsNumber<T>)
+            if (may_be_thousands(text)) return TroubleId::which_decimal_mark;
         if constexpr (std::is_same_v<T, Amount>)
             return read_typed_amount(text, reading.measuring);
         else if constexpr (std::is_same_v<T, Day>)
-            return read_typed_day(text, reading.writing_for);
+            return read_typed_day(text, reading.writing_for, reports::month_names());
         else if constexpr (std::is_same_v<T, Span>)
             return read_typed_span(text);
         else if constexpr (std::is_same_v<T, Moment>)

@@ -8,6 +8,7 @@
 #include "domain/text/amounts.h"
 #include "gui/models/amounts_shown.h"
 #include "gui/models/garden/planting_story.h"
+#include "reports/words/language.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
@@ -99,7 +100,8 @@ Listing cut_list(const Books& books, std::string_view find) {
         const Material* material = books.shop.find(lot->material);
         const LotState* state = records.state(cut->lot);
         list.table.rows.push_back(
-            {day_cell(cut->date), words_cell(where), words_cell(print(cut->amount)), words_cell(lot->code),
+            {day_cell(cut->date), words_cell(where), words_cell(reports::in_marks_here(print(cut->amount))),
+             words_cell(lot->code),
              material == nullptr || state == nullptr ? no_cell() : held_cell(*material, state->left),
              span_cell(cut->time)});
         list.rows.push_back(ref(*cut));

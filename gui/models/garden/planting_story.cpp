@@ -91,7 +91,7 @@ std::optional<Day> first_cut_about(const Shop& shop, const Planting& planting) {
 
 std::string week_of(Day day) {
     const std::chrono::year_month_day date{day};
-    const auto month = arg("month", english_months()[static_cast<unsigned>(date.month()) - 1]);
+    const auto month = arg("month", reports::month_name(static_cast<unsigned>(date.month())));
     const auto year = arg("year", year_of(day));
     switch ((static_cast<unsigned>(date.day()) - 1) / 7) {
         case 0: return say("the first week of {month} {year}", month, year);

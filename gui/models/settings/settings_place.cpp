@@ -8,6 +8,7 @@
 #include "gui/models/cupboard/shelf_forms.h"
 #include "gui/models/cupboard/supply_forms.h"
 #include "gui/models/settings/settings_forms.h"
+#include "reports/words/language.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
@@ -61,7 +62,7 @@ std::string heat_words(HeatSource source) {
 std::string fee_words(const ChannelFee& fee, const std::string& currency) {
     std::string words;
     const auto add = [&](const std::string& more) { words += (words.empty() ? "" : ", ") + more; };
-    if (fee.share) add(print(*fee.share));
+    if (fee.share) add(reports::in_marks_here(print(*fee.share)));
     if (fee.per_payment) add(say("{money} a payment", arg("money", reports::shown_money(*fee.per_payment, currency))));
     if (fee.per_bar) add(say("{money} a bar", arg("money", reports::shown_money(*fee.per_bar, currency))));
     return words.empty() ? say("nothing") : words;
@@ -100,14 +101,16 @@ std::vector<Row> settings(const Books& books) {
                                      arg("bars", overhead.normal_bars)),
                         .fact = ref(overhead)});
     for (const NormalLoss& loss : shop.all<NormalLoss>())
-        rows.push_back(
-            {.from = loss.from,
-             .what = say("Usual trimmings"),
-             .value = say("{rate} of {what}", arg("rate", print(loss.rate)), arg("what", std::string{word(loss.of)})),
-             .fact = ref(loss)});
+        rows.push_back({.from = loss.from,
+                        .what = say("Usual trimmings"),
+                        .value = say("{rate} of {what}", arg("rate", reports::in_marks_here(print(loss.rate))),
+                                     arg("what", std::string{word(loss.of)})),
+                        .fact = ref(loss)});
     for (const SalesTax& tax : shop.all<SalesTax>())
-        rows.push_back(
-            {.from = tax.from, .what = say("Sales tax inside prices"), .value = print(tax.rate), .fact = ref(tax)});
+        rows.push_back({.from = tax.from,
+                        .what = say("Sales tax inside prices"),
+                        .value = reports::in_marks_here(print(tax.rate)),
+                        .fact = ref(tax)});
     for (const ChannelFee& fee : shop.all<ChannelFee>())
         rows.push_back({.from = fee.from,
                         .what = say("To be paid by {channel}", arg("channel", by_words(fee.channel))),
@@ -116,7 +119,7 @@ std::vector<Row> settings(const Books& books) {
     for (const WaitingShare& share : shop.all<WaitingShare>())
         rows.push_back({.from = share.from,
                         .what = say("Attended waiting that counts"),
-                        .value = print(share.share),
+                        .value = reports::in_marks_here(print(share.share)),
                         .fact = ref(share)});
     for (const CostRule& rule : shop.all<CostRule>())
         rows.push_back({.from = rule.from,

@@ -51,7 +51,7 @@ void guess(FormField& field, const std::string& text) {
 }
 
 void guess_from_last(Form& form, const Writing& writing) {
-    const auto date = read_typed_day(form.text("date"), writing.day);
+    const auto date = read_typed_day(form.text("date"), writing.day, reports::month_names());
     const Fair* last = last_of_name(writing.shop(), trimmed(form.text("name")), date ? *date : Day::max());
     if (last == nullptr) return;
     guess(form.field("fee"), field_text(last->fee));

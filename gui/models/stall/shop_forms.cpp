@@ -24,7 +24,7 @@ double handed_over(const OutAtShop& out, int bars) {
 void guess_price(Form& form, const Writing& now) {
     FormField& price = form.field("price");
     const auto bar = KeyCodes{}.key_of<Material>(form.text("bar"));
-    const auto day = read_typed_day(form.text("date"), now.day);
+    const auto day = read_typed_day(form.text("date"), now.day, reports::month_names());
     if (form.fact || !bar || !day || (!price.text.empty() && price.origin.empty())) return;
     const auto listed = shelf_price_in_force(now.shop(), *bar, *day);
     price.text = listed ? money_text(*listed) : std::string{};

@@ -6,6 +6,7 @@
 #include "gui/models/amounts_shown.h"
 #include "gui/models/vat/powder.h"
 #include "gui/models/vat/vats.h"
+#include "reports/words/language.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
@@ -79,7 +80,7 @@ Listing drying_listed(const Books& books) {
         const auto vats = std::ranges::count(books.shop.all<DryingVat>(), drying->key, &DryingVat::head);
         list.table.rows.push_back(
             {day_cell(drying->date), count_cell(static_cast<std::size_t>(vats)),
-             drying->amount ? words_cell(print(*drying->amount)) : words_cell(say("nothing")),
+             drying->amount ? words_cell(reports::in_marks_here(print(*drying->amount))) : words_cell(say("nothing")),
              drying->lot ? words_cell(called(books.shop, *drying->lot)) : no_cell(),
              drying->time ? number_cell(number(drying->time->time), reports::shown_minutes(number(drying->time->time)))
                           : no_cell()});
@@ -123,7 +124,8 @@ Listing methods_listed(const Books& books) {
         list.table.rows.push_back(
             {words_cell(method.name),
              method.colour ? words_cell(called(books.shop, *method.colour)) : words_cell(say("any")),
-             count_cell(static_cast<std::size_t>(steps)), method.usual ? words_cell(print(*method.usual)) : no_cell()});
+             count_cell(static_cast<std::size_t>(steps)),
+             method.usual ? words_cell(reports::in_marks_here(print(*method.usual))) : no_cell()});
         list.rows.push_back(ref(method));
     }
     return list;

@@ -10,6 +10,7 @@
 #include "domain/text/amounts.h"
 #include "gui/models/amounts_shown.h"
 #include "gui/models/vat/powder.h"
+#include "reports/words/language.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
@@ -149,8 +150,11 @@ reports::Table step_list(const Books& books, Key<Vat> vat) {
         table.rows.push_back(
             {words_cell(step->what), step->begun ? words_cell(reports::shown_clock(*step->begun)) : no_cell(),
              time(step->hands_on), time(step->waiting),
-             step->temperature ? number_cell(step->temperature->tenths, print(*step->temperature)) : no_cell(),
-             step->acidity ? number_cell(step->acidity->hundredths, print(*step->acidity)) : no_cell()});
+             step->temperature
+                 ? number_cell(step->temperature->tenths, reports::in_marks_here(print(*step->temperature)))
+                 : no_cell(),
+             step->acidity ? number_cell(step->acidity->hundredths, reports::in_marks_here(print(*step->acidity)))
+                           : no_cell()});
     }
     return table;
 }

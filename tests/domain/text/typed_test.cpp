@@ -80,6 +80,15 @@ TEST_CASE("an amount is read with a point or a comma, and its unit in any case o
     reads("8 us fluid ounces", "8 us fl oz");
 }
 
+TEST_CASE("the words of other languages the program speaks are read too") {
+    reads("zwei Esslöffel", "2 tbsp");
+    reads("3 TL", "3 tsp");
+    reads("etwa 2 kg", "~2 kg");
+    reads("2 mal 5 Liter", "10 l");
+    reads("ein halbes Kilo", "0.5 kg");
+    reads("12 Stück", "12");
+}
+
 TEST_CASE("about, and the way the method's amounts are printed, are marks") {
     reads("~750 g", "~750 g");
     reads("~ 750 g", "~750 g");

@@ -60,6 +60,8 @@ TEST_CASE("a length of time is read as people write it") {
     takes("an hour and a half", "1.5 h");
     takes("two and a half hours", "2.5 h");
     takes("half an hour", "0.5 h");
+    takes("1,5 Stunden", "1.5 h");
+    takes("etwa eine Stunde", "~1 h");
     takes("a quarter of an hour", "0.25 h");
     takes("three quarters of an hour", "0.75 h");
     takes("2 x 45 min", "90 min");
@@ -115,6 +117,7 @@ TEST_CASE("a day is read as people write it") {
     CHECK(*read_typed_day("today", kDay, english_months(), day_of(2026, 7, 25)) == day_of(2026, 7, 25));
     CHECK(*read_typed_day("yesterday", kDay, english_months(), day_of(2026, 7, 25)) == day_of(2026, 7, 24));
     CHECK(*read_typed_day("+", kDay, english_months(), day_of(2026, 7, 25)) == day_of(2026, 7, 21));
+    CHECK(*read_typed_day("gestern", kDay) == *read_typed_day("yesterday", kDay));
 }
 
 TEST_CASE("a date without its year is within the twelve months that end one month ahead") {

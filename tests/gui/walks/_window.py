@@ -6,6 +6,7 @@ import json
 import os
 import shutil
 import subprocess
+import sys
 import tempfile
 import time
 from pathlib import Path
@@ -16,6 +17,9 @@ import pyatspi
 gi.require_version("Atspi", "2.0")
 from gi.repository import Atspi  # noqa: E402
 
+sys.path.insert(0, str(Path(__file__).resolve().parents[2] / "support"))
+from sentences import GERMAN, English  # noqa: E402, F401
+
 # What a call may take, and what one may in the first seconds of a program: a machine that builds beside is slow.
 Atspi.set_timeout(10_000, 15_000)
 
@@ -23,6 +27,7 @@ SOURCE = Path(__file__).resolve().parents[3]
 PROGRAM = os.environ["DYESTEAD_WINDOW_PROGRAM"]
 BOOKS = os.environ["DYESTEAD_BOOKS"]
 PLACES = ["Today", "Garden", "Vat", "Bench", "Cupboard", "Stall", "Verdict", "Books"]
+PLACES_IN_GERMAN = ["Heute", "Garten", "Küpe", "Werkbank", "Schrank", "Marktstand", "Urteil", "Bücher"]
 
 
 def wait_until(question, what, limit=30.0):
@@ -58,8 +63,8 @@ def one_line(text):
 
 
 class Window:
-    def __init__(self, *arguments):
-        self.process = subprocess.Popen([PROGRAM, *map(str, arguments)])
+    def __init__(self, *arguments, environment=None):
+        self.process = subprocess.Popen([PROGRAM, *map(str, arguments)], env={**os.environ, **(environment or {})})
 
     def __enter__(self):
         self.frame = wait_until(self._frame, "the window")
