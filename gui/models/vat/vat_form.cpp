@@ -64,25 +64,10 @@ const MethodStep* next_step(const Shop& shop, const Vat& vat) {
     return next;
 }
 
-std::string between(const std::string& low, const std::string& high) {
-    if (low.empty()) return say("up to {high}", arg("high", high));
-    if (high.empty() || low == high) return say("{low}", arg("low", low));
-    return say("{low} to {high}", arg("low", low), arg("high", high));
-}
-
 // "Your method says: at 48 to 52 °C, pH 8.5 to 9.5, 15 min hands-on, 8 h waiting."
 std::string target_of(const MethodStep& step) {
-    std::string target;
-    const auto add = [&](const std::string& more) { target += (target.empty() ? "" : ", ") + more; };
-    const auto text = [](const auto& value) { return value ? print(*value) : std::string{}; };
-    if (step.temperature_low || step.temperature_high)
-        add(say("at {band} °C", arg("band", between(text(step.temperature_low), text(step.temperature_high)))));
-    if (step.acidity_low || step.acidity_high)
-        add(say("pH {band}", arg("band", between(text(step.acidity_low), text(step.acidity_high)))));
-    if (step.hands_on) add(say("{time} hands-on", arg("time", print(*step.hands_on))));
-    if (step.waiting) add(say("{time} waiting", arg("time", print(*step.waiting))));
-    if (target.empty()) return {};
-    return say("Your method says: {target}.", arg("target", target));
+    const std::string target = reports::step_targets(step);
+    return target.empty() ? target : say("Your method says: {target}.", arg("target", target));
 }
 
 std::string vat_name(const Shop& shop, const Vat& vat) {
