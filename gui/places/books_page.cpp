@@ -171,6 +171,7 @@ void BooksPage::begin(Form&& form) {
 }
 
 std::optional<reports::Document> BooksPage::paper() const {
+    if (at_settings()) return settings_->paper();
     return document_;
 }
 

@@ -35,8 +35,9 @@ reports::Table keys() {
     row("Ctrl+F", say("find in this place"));
     row("Ctrl+G", say("the figures of the picture as a list, and back"));
     row("Ctrl+B", say("back to the records after trying something out"));
-    row("Ctrl+S", say("save the page of the Verdict or the Books, to print or for a browser"));
-    row("Ctrl+P", say("show that page as pages to print"));
+    row("Ctrl+S", say("save what is shown as a page, to print, for a browser or a spreadsheet"));
+    row("Ctrl+P", say("print what is shown"));
+    row(say("Ctrl+Shift+P"), say("look at its pages before they are printed"));
     row("Ctrl+Q", say("close the window"));
     row(say("Alt and the underlined letter"), say("go to a field or press a button"));
     row(say("Up, Down in a field of the verdict"), say("try a little more or a little less"));

@@ -21,6 +21,8 @@ public:
     virtual bool keep(const Kept& kept) = 0;
     virtual void say(std::string_view sentence) = 0;
     virtual void go_to(Place place) = 0;
+    // How it will look on paper, with the ways to print it.
+    virtual void show_paper(const reports::Document& document) = 0;
     // What stands in a form that is not yet kept, by the form's code; without fields there is none.
     virtual void keep_draft(const std::string& form, std::vector<std::pair<std::string, std::string>> fields) = 0;
     virtual std::vector<std::pair<std::string, std::string>> draft_of(const std::string& form) = 0;

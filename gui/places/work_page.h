@@ -35,6 +35,7 @@ public:
     void begin_new() override;
     void begin(Form&& form) override;
     std::size_t waiting(const Books& books) const override;
+    std::optional<reports::Document> paper() const override;
 
 private:
     void show_lists();
