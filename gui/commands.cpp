@@ -25,7 +25,8 @@ wxMenu* file_menu(wxFileHistory& recent) {
     add(*menu, kReadAgain, say("&Read again"), "F5");
     menu->AppendSeparator();
     add(*menu, kSavePage, say("&Save page as..."), "Ctrl+S");
-    add(*menu, kPrintPage, say("Show as &pages to print"), "Ctrl+P");
+    add(*menu, kPrintPage, say("&Print..."), "Ctrl+P");
+    add(*menu, kPreviewPage, say("&Look at the pages to print"), "Ctrl+Shift+P");
     menu->AppendSeparator();
     add(*menu, wxID_EXIT, say("&Quit"), "Ctrl+Q");
     recent.UseMenu(opened);
@@ -96,6 +97,7 @@ std::optional<int> command_of(int key, int modifiers) {
         case 'T': return kNoteTime;
         case 'L': return kNoteLoss;
         case 'F': return wxID_FIND;
+        case 'P': return kPrintPage;
         default: return std::nullopt;
     }
 }

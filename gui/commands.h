@@ -13,6 +13,7 @@ enum Command : int {
     kReadAgain,
     kSavePage,
     kPrintPage,
+    kPreviewPage,
     kNextPart,
     kFigures,
     kBackToRecords,

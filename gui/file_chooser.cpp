@@ -42,16 +42,15 @@ std::optional<std::filesystem::path> DesktopFileChooser::shop_to_make(wxWindow* 
     return path;
 }
 
-std::optional<std::filesystem::path> DesktopFileChooser::page_to_save(wxWindow* parent, const std::string& name) {
-    wxFileDialog dialog{parent,
-                        shown(say("Save this page")),
-                        wxString{},
-                        shown(name + ".pdf"),
-                        shown(say("A page to print") + " (*.pdf)|*.pdf|" + say("A page for a browser") +
-                              " (*.html)|*.html|" + say("A workbook for a spreadsheet") + " (*.xlsx)|*.xlsx"),
-                        wxFD_SAVE | wxFD_OVERWRITE_PROMPT};
+std::optional<std::filesystem::path> DesktopFileChooser::page_to_save(wxWindow* parent, const std::string& name,
+                                                                      bool has_days) {
+    std::string kinds = say("A page to print") + " (*.pdf)|*.pdf|" + say("A page for a browser") + " (*.html)|*.html|" +
+                        say("A workbook for a spreadsheet") + " (*.xlsx)|*.xlsx";
+    if (has_days) kinds += "|" + say("Days for a calendar") + " (*.ics)|*.ics";
+    wxFileDialog dialog{parent,       shown(say("Save this page")),     wxString{}, shown(name + ".pdf"),
+                        shown(kinds), wxFD_SAVE | wxFD_OVERWRITE_PROMPT};
     auto path = answer(dialog);
-    constexpr std::array kKinds{".pdf", ".html", ".xlsx"};
+    constexpr std::array kKinds{".pdf", ".html", ".xlsx", ".ics"};
     if (path && !path->has_extension())
         path->replace_extension(kKinds.at(static_cast<std::size_t>(std::max(0, dialog.GetFilterIndex()))));
     return path;

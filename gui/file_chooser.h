@@ -15,15 +15,17 @@ public:
     virtual std::optional<std::filesystem::path> shop_to_open(wxWindow* parent) = 0;
     // Where a new shop is to stand; never a file that is there already.
     virtual std::optional<std::filesystem::path> shop_to_make(wxWindow* parent) = 0;
-    // A page to write: the suffix, .pdf, .html or .xlsx, says which kind.
-    virtual std::optional<std::filesystem::path> page_to_save(wxWindow* parent, const std::string& name) = 0;
+    // A page to write: the suffix, .pdf, .html, .xlsx or, where it has days, .ics, says which kind.
+    virtual std::optional<std::filesystem::path> page_to_save(wxWindow* parent, const std::string& name,
+                                                              bool has_days) = 0;
 };
 
 class DesktopFileChooser : public FileChooser {
 public:
     std::optional<std::filesystem::path> shop_to_open(wxWindow* parent) override;
     std::optional<std::filesystem::path> shop_to_make(wxWindow* parent) override;
-    std::optional<std::filesystem::path> page_to_save(wxWindow* parent, const std::string& name) override;
+    std::optional<std::filesystem::path> page_to_save(wxWindow* parent, const std::string& name,
+                                                      bool has_days) override;
 };
 
 }  // namespace dyestead::gui

@@ -126,7 +126,8 @@ void Frame::bind_commands() {
     on(kKeys, "showing the keys", &Frame::show_keys);
     on(kAbout, "showing what the program is", &Frame::show_about);
     on(kSavePage, "saving a page", &Frame::save_page);
-    on(kPrintPage, "showing pages to print", &Frame::print_page);
+    on(kPrintPage, "printing", &Frame::print_page);
+    on(kPreviewPage, "showing pages to print", &Frame::preview_page);
     on(kNewHere, "beginning an entry", &Frame::begin_new);
     on(kNoteThis, "beginning a note", &Frame::note_selected);
     on(wxID_UNDO, "undoing", &Frame::undo);

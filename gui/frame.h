@@ -40,6 +40,7 @@ public:
     void go_to(Place place) override;
     bool can_correct(FactRef record) override;
     void correct(FactRef record) override;
+    void show_paper(const reports::Document& document) override;
     void say(std::string_view sentence) override;
     Writing writing() override;
     bool keep(const Kept& kept) override;
@@ -71,8 +72,14 @@ private:
     void show_about();
     void next_part();
     void take_focus();
+    // What is shown as it goes on paper; nothing, and why said, where there is nothing yet.
+    std::optional<reports::Document> paper();
     void save_page();
     void print_page();
+    void preview_page();
+    // Each says what came of it; nothing when the person thought better of it.
+    std::string save(wxWindow* parent, const reports::Document& document);
+    std::string print(wxWindow* parent, const reports::Document& document);
     Page* page() const;
     void build_pan();
     void show_pan();

@@ -1,7 +1,5 @@
 // The frame's part that has to do with files: which shop is open, and pages written from it.
-#include <wx/filename.h>
 #include <wx/infobar.h>
-#include <wx/utils.h>
 #include <fstream>
 
 #include "db/new_key.h"
@@ -12,6 +10,8 @@
 #include "gui/language.h"
 #include "gui/models/new_shop.h"
 #include "gui/models/settings/settings_forms.h"
+#include "gui/paper/paper_frame.h"
+#include "gui/paper/printing.h"
 #include "gui/places/empty_page.h"
 #include "gui/places/verdict_page.h"
 #include "gui/today.h"
@@ -20,6 +20,7 @@
 #include "reports/words/shown.h"
 #include "reports/words/trouble_words.h"
 #include "reports/write/html.h"
+#include "reports/write/ics.h"
 #include "reports/write/pdf.h"
 #include "reports/write/xlsx.h"
 
@@ -31,9 +32,10 @@ namespace {
 
 // Throws: db::ShopTrouble when the page cannot be written in full.
 void write_page(const std::filesystem::path& path, const reports::Document& document) {
-    const std::string bytes = path.extension() == ".html"   ? reports::write_html(document)
-                              : path.extension() == ".xlsx" ? reports::write_xlsx(document)
-                                                            : reports::write_pdf(document);
+    const std::string bytes = path.extension() == ".html"                   ? reports::write_html(document)
+                              : path.extension() == ".xlsx"                 ? reports::write_xlsx(document)
+                              : path.extension() == ".ics" && document.days ? reports::write_ics(document)
+                                                                            : reports::write_pdf(document);
     std::ofstream file(path, std::ios::binary);
     file.write(bytes.data(), static_cast<std::streamsize>(bytes.size()));
     file.close();
@@ -128,26 +130,52 @@ void Frame::read_again(bool say_if_same) {
     }
 }
 
+std::optional<reports::Document> Frame::paper() {
+    auto document = open_ ? page()->paper() : std::nullopt;
+    if (!document) say(reports::say("There is nothing here to put on paper yet; open a shop, or ask for something."));
+    return document;
+}
+
 void Frame::save_page() {
-    const auto document = open_ ? page()->paper() : std::nullopt;
-    if (!document) return say(reports::say("There is no page here to save; the Verdict and the Books have one."));
-    if (const auto path = chooser_->page_to_save(this, document->report)) {
-        write_page(*path, *document);
-        say(reports::say("The page is in {path}.", arg("path", path->string())));
-    }
+    const auto document = paper();
+    if (!document) return;
+    if (const std::string told = save(this, *document); !told.empty()) say(told);
 }
 
 void Frame::print_page() {
-    const auto document = open_ ? page()->paper() : std::nullopt;
-    if (!document) return say(reports::say("There is no page here to print; the Verdict and the Books have one."));
-    const std::filesystem::path made = typed(wxFileName::CreateTempFileName("dyestead-"));
-    const std::filesystem::path path = made.string() + ".pdf";
-    std::filesystem::rename(made, path);  // the name tells the desktop what is in it
-    write_page(path, *document);
-    if (!wxLaunchDefaultApplication(shown(path.string()))) {
-        say(reports::say(
-            "No program to show pages is set up here; the page is in {path}.", arg("path", path.string())));
+    const auto document = paper();
+    if (!document) return;
+    if (const std::string told = print(this, *document); !told.empty()) say(told);
+}
+
+void Frame::preview_page() {
+    if (const auto document = paper()) show_paper(*document);
+}
+
+void Frame::show_paper(const reports::Document& document) {
+    auto* preview = new PaperFrame(
+        this, document, [this](wxWindow* parent, const reports::Document& of) { return print(parent, of); },
+        [this](wxWindow* parent, const reports::Document& of) { return save(parent, of); });
+    preview->Show();
+}
+
+std::string Frame::save(wxWindow* parent, const reports::Document& document) {
+    const auto path = chooser_->page_to_save(parent, document.report, document.days.has_value());
+    if (!path) return {};
+    write_page(*path, document);
+    return reports::say("The page is in {path}.", arg("path", path->string()));
+}
+
+std::string Frame::print(wxWindow* parent, const reports::Document& document) {
+    switch (print_document(parent, document)) {
+        case Printed::yes: return reports::say("Sent to the printer: {title}.", arg("title", document.title));
+        case Printed::thought_better: return {};
+        case Printed::no:
+            return reports::say(
+                "It could not be printed. Look whether a printer is set up on this computer, or save the page as a PDF "
+                "and print that.");
     }
+    return {};
 }
 
 }  // namespace dyestead::gui

@@ -31,17 +31,21 @@ struct Paragraph {
     Tone tone = Tone::plain;
 };
 
-// A heading; what follows belongs to it until the next one.
+// A heading; what follows belongs to it until the next one. On paper it may begin a page of its own: a sheet that goes
+// to the pan does not lie on the one for the garden.
 struct Section {
     std::string text;
+    bool new_page = false;
 };
 
 enum class Align { left, right };
 
-// The heading carries the unit: "price, GBP a kg".
+// The heading carries the unit: "price, GBP a kg". A column with `room` is written into by hand: at least so wide on
+// paper, in millimetres, and the rows of its table high enough for a pencil.
 struct Column {
     std::string heading;
     Align align = Align::left;
+    int room = 0;
 };
 
 // `shown` is for people. JSON gives `number` where there is one, else `shown`; an empty `shown`,
@@ -59,6 +63,9 @@ struct Table {
     std::vector<std::vector<Cell>> rows{};
     bool emphasise_last_row = false;  // a total
     std::string note{};               // printed small below, empty for none
+    // On paper each row is a label to cut out: its first cell large, below it every cell that says something, with its
+    // column's heading.
+    bool as_labels = false;
 };
 
 // `sentence` says in words what the picture shows; it is printed under it, and stands alone
@@ -85,6 +92,15 @@ struct FindingLine {
     std::string fact{};
 };
 
+// A day on which something falls due, for a calendar. `id` stays the same when the report is made again.
+struct DueDay {
+    std::string id;
+    std::string day;  // ISO 8601 date
+    std::string what;
+    std::string note{};
+    std::string kind{};
+};
+
 struct Document {
     std::string report;    // its name: "verdict", "cost-sheet"
     std::string as_of;     // ISO 8601 date: "2026-07-04"
@@ -93,6 +109,8 @@ struct Document {
     std::vector<Block> blocks{};
     std::vector<Figure> figures{};
     std::vector<FindingLine> findings{};
+    std::optional<std::vector<DueDay>> days{};  // of a report that can go into a calendar
+    bool larger = false;                        // on paper: to be read at arm's length, at the pan
 };
 
 }  // namespace dyestead::reports

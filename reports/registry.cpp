@@ -4,16 +4,21 @@
 #include <array>
 
 #include "domain/text/amounts.h"
+#include "reports/calendar_report.h"
 #include "reports/can_make_report.h"
+#include "reports/cost_sheet_report.h"
 #include "reports/earns_best_report.h"
 #include "reports/fair_report.h"
 #include "reports/hours_report.h"
+#include "reports/labels_report.h"
 #include "reports/losses_report.h"
+#include "reports/margins_report.h"
 #include "reports/money_report.h"
 #include "reports/plants_report.h"
 #include "reports/prices_report.h"
 #include "reports/recall_report.h"
 #include "reports/reorder_report.h"
+#include "reports/sheets_report.h"
 #include "reports/sowing_report.h"
 #include "reports/statement_parts.h"
 #include "reports/stock_report.h"
@@ -22,6 +27,7 @@
 #include "reports/words/say.h"
 #include "reports/write/csv.h"
 #include "reports/write/html.h"
+#include "reports/write/ics.h"
 #include "reports/write/json.h"
 #include "reports/write/pdf.h"
 #include "reports/write/text.h"
@@ -198,7 +204,17 @@ Reply make_recall(const Question& question) {
     return recall_report(question.shop, question.ledger, question.of, question.from);
 }
 
-constexpr std::array<Report, 16> kReports{
+// A report about something that may be named with --of.
+template <Reply (*kReport)(const Shop&, const Ledger&, const std::optional<std::string>&)>
+Reply make_of(const Question& question) {
+    return kReport(question.shop, question.ledger, question.of);
+}
+
+Reply make_calendar(const Question& question) {
+    return calendar_report(question.shop, question.ledger);
+}
+
+constexpr std::array<Report, 21> kReports{
     {{"verdict", message("is growing a colour worth the hours, next to buying it in"), make_verdict},
      {"plants", message("which colour is worth most, by the hour, by the bed and by the gram"), make_plants},
      {"prices", message("what a bar costs to make again, and what it should sell for"), make_prices},
@@ -210,6 +226,11 @@ constexpr std::array<Report, 16> kReports{
      {"can-make", message("is everything there for the next planned batch (or --bar and --loaves)"), make_can_make},
      {"fair-plan", message("how many of each bar to take to the next fair (or --fair)"), make_fair_plan},
      {"fair-result", message("how the last fair went (or --fair)"), make_fair_result},
+     {"cost-sheet", message("what one batch cost, part by part (or --of)"), make_of<cost_sheet_report>},
+     {"margins", message("what each kind of bar brought in over a period"), make_statement<margins_report>},
+     {"calendar", message("what falls due on which day; --format ics for a calendar"), make_calendar},
+     {"labels", message("labels for the bars on the shelf (or --of one batch)"), make_of<labels_report>},
+     {"sheets", message("sheets to write on by hand: --of vat, garden, count or fair"), make_of<sheets_report>},
      {"stock-value", message("what everything is worth at cost, and what is worth less"), make_stock_value},
      {"year", message("what a period earned, from takings to what was left"), make_statement<year_report>},
      {"hours", message("where your own hours went"), make_statement<hours_report>},
@@ -218,12 +239,13 @@ constexpr std::array<Report, 16> kReports{
      {"trace", message("from which records a figure comes, and where a lot went"), make_trace},
      {"recall", message("where goods are that hold a lot, who has them, and what is in them"), make_recall}}};
 
-constexpr std::array<Format, 6> kFormats{{{"text", write_text},
+constexpr std::array<Format, 7> kFormats{{{"text", write_text},
                                           {"html", write_html},
                                           {"pdf", write_pdf},
                                           {"csv", write_csv},
                                           {"xlsx", write_xlsx},
-                                          {"json", write_json}}};
+                                          {"json", write_json},
+                                          {"ics", write_ics}}};
 
 template <class Each>
 std::variant<Each, Trouble> named(const auto& all, std::string_view name, TroubleId otherwise) {
@@ -248,6 +270,19 @@ std::variant<Report, Trouble> report_named(std::string_view name) {
 
 std::variant<Format, Trouble> format_named(std::string_view name) {
     return named<Format>(kFormats, name, TroubleId::no_such_format);
+}
+
+bool can_be_written(const Format& format, const Document& document) {
+    return format.name != "ics" || document.days.has_value();
+}
+
+std::optional<Trouble> not_to_be_written(const Format& format, const Document& document) {
+    if (can_be_written(format, document)) return std::nullopt;
+    std::vector<std::string> others;
+    for (const Format& each : kFormats)
+        if (can_be_written(each, document)) others.emplace_back(each.name);
+    return Trouble{
+        TroubleId::not_one_of, {{"value", std::string{format.name}}, {"choices", listed(std::move(others))}}};
 }
 
 }  // namespace dyestead::reports

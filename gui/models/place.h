@@ -22,13 +22,14 @@ struct Listing {
     std::string empty{};          // what to do next where there are no rows
 };
 
-// What a button of the place begins. Either a form, or an entry made at once (and taken back with Undo).
+// What a button of the place begins. A form, or an entry made at once (and taken back with Undo), or a page to print.
 struct Doing {
     std::string label;         // with its letter for Alt; no two alike at one place
     bool to_selected = false;  // needs a selected row; `selected` is then never blank
     std::function<std::optional<Form>(const Writing&, std::optional<FactRef> selected)> begin{};
     std::function<std::optional<Kept>(const Writing&, std::optional<FactRef> selected)> at_once{};
     bool at_the_pan = false;  // or the vat worked live, over the whole window
+    std::function<reports::Document(const Books&, std::optional<FactRef> selected)> paper{};
 };
 
 // What is told about the selected row.

@@ -180,6 +180,7 @@ void BooksPage::correct(FactRef record) {
 }
 
 std::optional<reports::Document> BooksPage::paper() const {
+    if (at_settings()) return settings_->paper();
     return document_;
 }
 

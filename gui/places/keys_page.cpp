@@ -41,8 +41,9 @@ reports::Table keys() {
     row(ctrl("F"), say("find in this place"));
     row(ctrl("G"), say("the figures of the picture as a list, and back"));
     row(ctrl("B"), say("back to the records after trying something out"));
-    row(ctrl("S"), say("save the page of the Verdict or the Books, to print or for a browser"));
-    row(ctrl("P"), say("show that page as pages to print"));
+    row(ctrl("S"), say("save what is shown as a page, to print, for a browser or a spreadsheet"));
+    row(ctrl("P"), say("print what is shown"));
+    row(say("Ctrl+Shift+P"), say("look at its pages before they are printed"));
     row(ctrl("Q"), say("close the window"));
     row(say("Alt and the underlined letter"), say("go to a field or press a button"));
     row(say("Up, Down in a field of the verdict"), say("try a little more or a little less"));

@@ -26,6 +26,8 @@ public:
     virtual void correct(FactRef record) = 0;
     // A vat worked live, over the whole window, and back: the one selected if it stands, else the one begun first.
     virtual void work_at_the_pan(std::optional<FactRef> selected) = 0;
+    // How it will look on paper, with the ways to print it.
+    virtual void show_paper(const reports::Document& document) = 0;
     // What stands in a form that is not yet kept, by the form's code; without fields there is none.
     virtual void keep_draft(const std::string& form, std::vector<std::pair<std::string, std::string>> fields) = 0;
     virtual std::vector<std::pair<std::string, std::string>> draft_of(const std::string& form) = 0;

@@ -11,6 +11,7 @@
 #include "gui/guarded.h"
 #include "gui/models/letters.h"
 #include "gui/models/note_form.h"
+#include "gui/models/place_paper.h"
 #include "gui/models/removal.h"
 #include "gui/places/form_keeper.h"
 #include "gui/places/work_page_layout.h"
@@ -197,9 +198,16 @@ void WorkPage::do_it(const Doing& doing) {
     const Writing writing = host_.writing();
     if (doing.begin) {
         if (auto form = doing.begin(writing, row)) begin(std::move(*form));
+    } else if (doing.paper) {
+        host_.show_paper(doing.paper(writing.books, row));
     } else if (doing.at_once) {
         if (const auto kept = doing.at_once(writing, row)) host_.keep(*kept);
     }
+}
+
+std::optional<reports::Document> WorkPage::paper() const {
+    if (!books_ || tab() >= listings_.size()) return std::nullopt;
+    return place_paper(*model_, *books_, tab(), listings_[tab()], tables_[tab()]->selected());
 }
 
 void WorkPage::begin_new() {

@@ -11,6 +11,7 @@
 #include "gui/widgets/wrapped_text.h"
 #include "reports/overloaded.h"
 #include "reports/words/say.h"
+#include "reports/write/labels.h"
 
 namespace dyestead::gui {
 
@@ -79,6 +80,7 @@ void DocumentView::add(wxSizer& column, const reports::Block& block) {
                             [&](const reports::Section& section) { text(section.text, TextSize::heading, kApart); },
                             [&](const reports::Table& table) {
                                 if (!table.title.empty()) text(table.title, TextSize::heading, kApart);
+                                if (table.as_labels) return add_labels(column, table);
                                 auto* list = new Table(this, table.title, Sorting::as_given);
                                 list->show(table);
                                 list->SetMinSize({-1, std::min(list->full_height(), FromDIP(kTallestTable))});
@@ -95,6 +97,17 @@ void DocumentView::add(wxSizer& column, const reports::Block& block) {
                                 text(chart.sentence, TextSize::small, 2);
                             }},
         block);
+}
+
+void DocumentView::add_labels(wxSizer& column, const reports::Table& table) {
+    for (std::size_t row = 0; row < table.rows.size(); ++row) {
+        const std::vector<std::string> lines = reports::label_lines(table, row);
+        for (std::size_t i = 0; i < lines.size(); ++i) {
+            auto* line = new WrappedText(this, i == 0 ? TextSize::heading : TextSize::plain);
+            line->say(lines[i]);
+            column.Add(line, wxSizerFlags{}.Expand().Border(wxTOP, FromDIP(i == 0 ? kApart : 2)));
+        }
+    }
 }
 
 // What wraps learns its width in the first layout and gets its height in the second.

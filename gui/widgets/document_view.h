@@ -19,6 +19,7 @@ public:
 
 private:
     void add(wxSizer& column, const reports::Block& block);
+    void add_labels(wxSizer& column, const reports::Table& table);
     void lay_out();
 
     std::vector<Table*> tables_;

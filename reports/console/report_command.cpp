@@ -81,6 +81,7 @@ int run_report(const Asked& asked) {
                                                   .hours = asked.hours,
                                                   .months = asked.months,
                                                   .ahead = looking_ahead(asked)}));
+    if (const auto trouble = reports::not_to_be_written(format, document)) throw Refused{*trouble};
     const std::string bytes = format.write(document);
     if (asked.out) {
         write_file(*asked.out, bytes);
@@ -133,7 +134,9 @@ void add_report(CLI::App& app, Run& run) {
         reports::tr(
             "what to trace or recall: the code of a lot, batch, planting\nor vat; to recall also of "
             "a delivery, material or\nsupplier, or a supplier's lot number; to trace also in,\nstock, "
-            "in-progress, sold, lost, given, period; for\nearns-best the material that is scarce, else your hours"));
+            "in-progress, sold, lost, given, period; for\nearns-best the material that is scarce, else your hours; "
+            "for\n"
+            "cost-sheet and labels a batch; for sheets vat, garden,\ncount, fair, or a method, planting or fair"));
     command
         ->add_option("--bars", asked->bars,
                      reports::tr("bars of the colour to sow for; else as many as were sold in\nthe last 12 months"))

@@ -67,4 +67,18 @@ std::string lye_caution() {
         "amount worked out here is a check, not a licence: the supplier's own saponification value wins.");
 }
 
+std::vector<std::string> vat_cautions() {
+    return {
+        say("Goggles and gloves at the vat: lime and soda hurt eyes. Plenty of water at once, then a doctor."),
+        say("Hot vats scald: scoop, do not carry. No aluminium pans, and no pan goes back to food."),
+        say("A standing vat keeps its lid on, out of reach of children and animals. A mask while powder is ground."),
+        say("Powder that smells or grows fur is thrown out, not put into soap."),
+    };
+}
+
+std::vector<std::string> stall_cautions() {
+    return {say("The weight on a label must be true on the day it is sold: bars go on losing weight."),
+            say("Bars on hold are not to be sold and not to be given away.")};
+}
+
 }  // namespace dyestead::reports

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "domain/facts/shop.h"
 
@@ -19,5 +20,9 @@ std::string verdict_is_a_sum();
 
 // On every paper with lye on it.
 std::string lye_caution();
+
+// What holds at every vat, and wherever bars are sold.
+std::vector<std::string> vat_cautions();
+std::vector<std::string> stall_cautions();
 
 }  // namespace dyestead::reports

@@ -31,10 +31,26 @@ std::string_view class_of(Align align) {
     return "";
 }
 
+void add_labels(std::string& out, const Table& table) {
+    if (!table.title.empty()) out += fmt::format("<h2>{}</h2>\n", xml_escape(table.title));
+    out += "<div class=\"labels\">\n";
+    for (std::size_t row = 0; row < table.rows.size(); ++row) {
+        out += "<div class=\"label\">";
+        const std::vector<std::string> lines = label_lines(table, row);
+        for (std::size_t i = 0; i < lines.size(); ++i)
+            out += i == 0 ? fmt::format("<strong>{}</strong>", xml_escape(lines[i]))
+                          : fmt::format("<br>{}", xml_escape(lines[i]));
+        out += "</div>\n";
+    }
+    out += "</div>\n";
+    if (!table.note.empty()) out += fmt::format("<p class=\"small\">{}</p>\n", xml_escape(table.note));
+}
+
 // The first column names the row. A table too wide for the page scrolls by itself, and can be
 // reached by the keyboard to do so.
 void add_table(std::string& out, const Table& table) {
     if (table.columns.empty()) return;
+    if (table.as_labels) return add_labels(out, table);
     out += "<div class=\"wide\" tabindex=\"0\"";
     if (!table.title.empty()) {
         out += fmt::format(
@@ -42,9 +58,11 @@ void add_table(std::string& out, const Table& table) {
     } else {
         out += ">\n<table>\n";
     }
-    out += "<thead><tr>";
+    out += is_written_on(table) ? "<thead class=\"by-hand\"><tr>" : "<thead><tr>";
     for (const Column& column : table.columns) {
-        out += fmt::format("<th scope=\"col\"{}>{}</th>", class_of(column.align), xml_escape(column.heading));
+        const std::string room =
+            column.room > 0 ? fmt::format(" style=\"min-width: {}mm\"", column.room) : std::string{};
+        out += fmt::format("<th scope=\"col\"{}{}>{}</th>", class_of(column.align), room, xml_escape(column.heading));
     }
     out += "</tr></thead>\n<tbody>\n";
     for (std::size_t r = 0; r < table.rows.size(); ++r) {
@@ -106,7 +124,9 @@ std::string write_html(const Document& document) {
             Overloaded{
                 [&](const Headline& b) { out += fmt::format("<p class=\"headline\">{}</p>\n", xml_escape(b.text)); },
                 [&](const Paragraph& b) { add_paragraph(out, b); },
-                [&](const Section& b) { out += fmt::format("<h2>{}</h2>\n", xml_escape(b.text)); },
+                [&](const Section& b) {
+                    out += fmt::format("<h2{}>{}</h2>\n", b.new_page ? " class=\"sheet\"" : "", xml_escape(b.text));
+                },
                 [&](const Table& b) { add_table(out, b); }, [&](const Chart& b) { add_chart(out, b, ++charts); }},
             block);
     }

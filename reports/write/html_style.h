@@ -55,6 +55,10 @@ figure svg { display: block; max-width: 100%; height: auto; }
   .chart-dark { display: block; }
 }
 figcaption { margin-top: 0.6rem; }
+.by-hand + tbody > tr > * { height: 9mm; border: 1px solid var(--rule); padding: 0.2rem 0.5rem; }
+.labels { display: grid; grid-template-columns: repeat(auto-fill, minmax(19rem, 1fr)); gap: 0.8rem; margin: 1.2rem 0; }
+.label { border: 1px dashed var(--quiet); padding: 0.8rem; font-size: 0.875rem; }
+.label strong { font-size: 1.05rem; }
 .findings li { margin: 0.3rem 0; }
 @media (max-width: 34rem) {
   body { font-size: 0.9375rem; }
@@ -65,7 +69,8 @@ figcaption { margin-top: 0.6rem; }
   body { font-size: 10pt; }
   main { max-width: none; padding: 0; }
   h1, h2, caption, .title { break-after: avoid; }
-  tr, figure, .caution, .headline { break-inside: avoid; }
+  tr, figure, .caution, .headline, .label { break-inside: avoid; }
+  .sheet ~ .sheet { break-before: page; }
   thead { display: table-header-group; }
   .wide { overflow: visible; }
 }

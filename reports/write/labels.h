@@ -3,6 +3,7 @@
 
 #include <cstddef>
 #include <string>
+#include <vector>
 
 #include "reports/document.h"
 
@@ -13,6 +14,12 @@ std::string caution_word();
 
 // Under the title: which day the report is about, and what its amounts are in.
 std::string standing_line(const Document& document);
+
+// A row of a table as a label: the first cell, then the cells that say something, each with its column's heading.
+std::vector<std::string> label_lines(const Table& table, std::size_t row);
+
+// A column that is written into by hand stands in the table.
+bool is_written_on(const Table& table);
 
 std::string page_of(std::size_t page, std::size_t pages);
 

@@ -6,10 +6,7 @@
 #include <memory>
 #include <stdexcept>
 
-#include "reports/chart/text_box.h"
-#include "reports/write/labels.h"
-#include "reports/write/pdf_paginate.h"
-#include "reports/write/pdf_pieces.h"
+#include "reports/write/paper_pages.h"
 #include "reports/write/pdf_style.h"
 
 namespace dyestead::reports {
@@ -28,38 +25,17 @@ void set_metadata(cairo_surface_t* surface, const Document& document) {
         surface, CAIRO_PDF_METADATA_CREATE_DATE, fmt::format("{}T00:00:00Z", document.as_of).c_str());
 }
 
-void draw_footer(cairo_t* cr, const Document& document, std::size_t page, std::size_t pages) {
-    const TextBox number{page_of(page, pages), pdf::kSmall};
-    const double y = pdf::kPageHeight - pdf::kMarginBottom + 20;
-    cairo_set_source_rgb(cr, pdf::kSoft, pdf::kSoft, pdf::kSoft);
-    number.draw(cr, pdf::kPageWidth - pdf::kMarginSide - number.width(), y);
-    // The title again, so that loose sheets find together; a long one would only be cut off.
-    const TextBox title{document.title, pdf::kSmall};
-    if (title.line_count() == 1 && title.width() < pdf::kTextWidth - number.width() - 20) {
-        title.draw(cr, pdf::kMarginSide, y);
-    }
-}
-
 }  // namespace
 
 std::string write_pdf(const Document& document) {
-    const std::vector<PdfPiece> pieces = pdf_pieces(document, pdf::kTextWidth, pdf::kTextHeight);
-    std::vector<PieceFlow> flows;
-    for (const PdfPiece& piece : pieces) flows.push_back(piece.flow);
-    const std::vector<PlacedPiece> placed = paginate(flows, pdf::kTextHeight);
-
+    const PaperPages pages{document};
     std::string bytes;
     std::unique_ptr<cairo_surface_t, decltype(&cairo_surface_destroy)> surface{
         cairo_pdf_surface_create_for_stream(append, &bytes, pdf::kPageWidth, pdf::kPageHeight), cairo_surface_destroy};
     set_metadata(surface.get(), document);
     std::unique_ptr<cairo_t, decltype(&cairo_destroy)> cr{cairo_create(surface.get()), cairo_destroy};
-    const std::size_t pages = placed.empty() ? 1 : placed.back().page + 1;
-    std::size_t next = 0;
-    for (std::size_t page = 0; page < pages; ++page) {
-        for (; next < placed.size() && placed[next].page == page; ++next) {
-            pieces[placed[next].piece].draw(cr.get(), pdf::kMarginSide, pdf::kMarginTop + placed[next].y);
-        }
-        draw_footer(cr.get(), document, page + 1, pages);
+    for (std::size_t page = 0; page < pages.count(); ++page) {
+        pages.draw(cr.get(), page);
         cairo_show_page(cr.get());
     }
     const cairo_status_t drawn = cairo_status(cr.get());

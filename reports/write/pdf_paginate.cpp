@@ -11,7 +11,7 @@ struct Run {
 
 Run run_from(const std::vector<PieceFlow>& pieces, std::size_t first) {
     Run run{.end = first + 1, .height = pieces[first].height};
-    while (run.end < pieces.size() && pieces[run.end - 1].keep_with_next) {
+    while (run.end < pieces.size() && pieces[run.end - 1].keep_with_next && !pieces[run.end].starts_page) {
         run.height += pieces[run.end].space_before + pieces[run.end].height;
         ++run.end;
     }
@@ -51,7 +51,7 @@ std::vector<PlacedPiece> paginate(const std::vector<PieceFlow>& pieces, double p
             const Run run = run_from(pieces, i);
             const bool together = i >= kept_to && headings_height(pieces, piece) + run.height <= page_height;
             const double needed = piece.space_before + (together ? run.height : piece.height);
-            if (y + needed > page_height) {
+            if (piece.starts_page || y + needed > page_height) {
                 start_page(piece);
             } else {
                 y += piece.space_before;

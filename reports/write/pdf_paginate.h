@@ -13,6 +13,7 @@ struct PieceFlow {
     double space_before = 0;  // left out at the top of a page
     double height = 0;
     bool keep_with_next = false;  // a heading does not stand alone at a page's end
+    bool starts_page = false;     // unless nothing stands on the page yet
     // The pieces [first, last) are put again above this one where it starts a page.
     struct Headings {
         std::size_t first = 0;

@@ -8,6 +8,7 @@
 #include "reports/chart/text_box.h"
 #include "reports/overloaded.h"
 #include "reports/write/labels.h"
+#include "reports/write/pdf_labels.h"
 #include "reports/write/pdf_style.h"
 #include "reports/write/pdf_table.h"
 
@@ -92,7 +93,11 @@ void add_table(std::vector<PdfPiece>& pieces, const Table& table, double width) 
         add_text(pieces, {table.title, pdf::kStrong, width}, {.keep_with_next = true});
     }
     const std::size_t headings = pieces.size();
-    add_table_pieces(pieces, table, width);
+    if (table.as_labels) {
+        add_label_pieces(pieces, table, width);
+    } else {
+        add_table_pieces(pieces, table, width);
+    }
     if (pieces.size() > headings) pieces[headings].flow.space_before = 3;
     if (pieces.size() > first) pieces[first].flow.space_before = 14;
     if (!table.note.empty()) {
@@ -149,6 +154,7 @@ std::vector<PdfPiece> pdf_pieces(const Document& document, double width, double 
     add_text(out, {document.title, pdf::kTitle, width}, {.keep_with_next = true});
     add_text(out, {standing_line(document), pdf::kSmall, width}, {.space_before = 3, .grey = pdf::kSoft});
     double space_after_title = 12;
+    bool paged = false;
     for (const Block& block : document.blocks) {
         const std::size_t first = out.size();
         std::visit(
@@ -157,7 +163,11 @@ std::vector<PdfPiece> pdf_pieces(const Document& document, double width, double 
                        },
                        [&](const Paragraph& b) { add_paragraph(out, b, width); },
                        [&](const Section& b) {
-                           add_text(out, {b.text, pdf::kSection, width}, {.space_before = 20, .keep_with_next = true});
+                           const TextStyle style = b.new_page ? pdf::kHeadline : pdf::kSection;
+                           add_text(out, {b.text, style, width}, {.space_before = 20, .keep_with_next = true});
+                           // The first of them shares its page with the title.
+                           if (b.new_page && out.size() > first)
+                               out[first].flow.starts_page = std::exchange(paged, true);
                        },
                        [&](const Table& b) { add_table(out, b, width); },
                        [&](const Chart& b) { add_chart(out, b, width, height); }},

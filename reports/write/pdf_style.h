@@ -13,6 +13,9 @@ inline constexpr double kMarginBottom = 62;  // the page number stands in it
 inline constexpr double kTextWidth = kPageWidth - 2 * kMarginSide;
 inline constexpr double kTextHeight = kPageHeight - kMarginTop - kMarginBottom;
 
+// What is read at arm's length, and written on.
+inline constexpr double kLarger = 1.25;
+
 inline constexpr TextStyle kTitle{.size = 19, .bold = true};
 inline constexpr TextStyle kHeadline{.size = 14, .bold = true};
 inline constexpr TextStyle kSection{.size = 12.5, .bold = true};

@@ -9,6 +9,7 @@
 
 #include "reports/chart/text_box.h"
 #include "reports/write/column_widths.h"
+#include "reports/write/labels.h"
 #include "reports/write/pdf_style.h"
 
 namespace dyestead::reports {
@@ -17,6 +18,10 @@ namespace {
 constexpr double kColumnGap = 14;
 constexpr double kPad = 2.5;  // above and below the text of a row
 constexpr std::size_t kLongRow = 20;
+// Of a table that is written on by hand.
+constexpr double kHandGap = 10;
+constexpr double kHandRow = 21;  // high, at least
+constexpr double kPointsPerMillimetre = 72 / 25.4;
 // Column widths are shared out in whole hundredths of a point.
 constexpr double kUnit = 100;
 
@@ -54,9 +59,11 @@ bool is_bold(const Table& table, std::size_t row) {
 
 struct Columns {
     double size = 9;  // of the text
-    std::vector<double> widths;
-    std::vector<double> left;
+    std::vector<double> widths{};
+    std::vector<double> left{};
     double width = 0;
+    double row = 0;  // high, at least
+    double gap = kColumnGap;
 };
 
 std::vector<ColumnNeed> needs_of(const Table& table, const std::vector<Texts>& rows, double size) {
@@ -68,16 +75,30 @@ std::vector<ColumnNeed> needs_of(const Table& table, const std::vector<Texts>& r
             needs[c].least = std::max(needs[c].least, units(widest_word(rows[r][c], style)));
         }
     }
+    for (std::size_t c = 0; c < needs.size(); ++c)
+        needs[c].least = std::max(needs[c].least, units(table.columns[c].room * kPointsPerMillimetre));
     return needs;
+}
+
+// What is left of the width goes where there is writing to do.
+void widen_for_writing(const Table& table, std::vector<int>& widths, int available) {
+    int room = 0;
+    for (std::size_t c = 0; c < widths.size(); ++c) {
+        available -= widths[c];
+        room += table.columns[c].room;
+    }
+    if (available <= 0 || room == 0) return;
+    for (std::size_t c = 0; c < widths.size(); ++c) widths[c] += available / room * table.columns[c].room;
 }
 
 // Smaller letters before broken words and before cells of many lines.
 Columns columns_for(const Table& table, const std::vector<Texts>& rows, double width) {
     constexpr std::array kSizes{9.0, 8.0, 7.5};
     constexpr int kManyLines = 4;
-    const double gaps = kColumnGap * (static_cast<double>(table.columns.size()) - 1);
+    const bool by_hand = is_written_on(table);
+    Columns out{.row = by_hand ? kHandRow : 0, .gap = by_hand ? kHandGap : kColumnGap};
+    const double gaps = out.gap * (static_cast<double>(table.columns.size()) - 1);
     const int available = static_cast<int>((width - gaps) * kUnit);
-    Columns out;
     std::vector<int> widths;
     for (const double size : kSizes) {
         out.size = size;
@@ -89,19 +110,28 @@ Columns columns_for(const Table& table, const std::vector<Texts>& rows, double w
         }
         if (comfortable) break;
     }
+    if (by_hand) widen_for_writing(table, widths, available);
     double x = 0;
     for (const int column : widths) {
         out.widths.push_back(column / kUnit);
         out.left.push_back(x);
-        x += out.widths.back() + kColumnGap;
+        x += out.widths.back() + out.gap;
     }
-    out.width = x - kColumnGap;
+    out.width = x - out.gap;
     return out;
 }
 
 void rule(cairo_t* cr, double x, double y, double width, double thickness, double grey) {
     cairo_set_source_rgb(cr, grey, grey, grey);
     cairo_rectangle(cr, x, y - thickness, width, thickness);
+    cairo_fill(cr);
+}
+
+// Between the columns of a table that is written on.
+void part_columns(cairo_t* cr, double x, double y, double height, const Columns& columns) {
+    cairo_set_source_rgb(cr, pdf::kRule, pdf::kRule, pdf::kRule);
+    for (std::size_t c = 1; c < columns.left.size(); ++c)
+        cairo_rectangle(cr, x + columns.left[c] - columns.gap / 2, y, 0.5, height);
     cairo_fill(cr);
 }
 
@@ -120,6 +150,7 @@ void add_row(std::vector<PdfPiece>& pieces, const Texts& texts, const Table& tab
         cells.emplace_back(texts[c], TextStyle{columns.size, bold}, columns.widths[c], side);
         lines = std::max(lines, cells.back().line_count());
     }
+    double so_far = 0;
     for (std::size_t l = 0; l < lines; ++l) {
         double height = 0;
         for (const TextBox& cell : cells) {
@@ -127,7 +158,9 @@ void add_row(std::vector<PdfPiece>& pieces, const Texts& texts, const Table& tab
         }
         const bool last = l + 1 == lines;
         const double above = l == 0 ? kPad : 0;
-        const double total = above + height + (last ? kPad : 0);
+        const double text = above + height + (last ? kPad : 0);
+        const double total = last ? std::max(text, columns.row - so_far) : text;
+        so_far += total;
         pieces.push_back({.flow = {.height = total, .keep_with_next = !last && lines <= kLongRow},
                           .draw = [=](cairo_t* cr, double x, double y) {
                               cairo_set_source_rgb(cr, pdf::kInk, pdf::kInk, pdf::kInk);
@@ -136,6 +169,7 @@ void add_row(std::vector<PdfPiece>& pieces, const Texts& texts, const Table& tab
                                       cells[c].draw_line(cr, x + columns.left[c], y + above, l);
                                   }
                               }
+                              if (columns.row > 0) part_columns(cr, x, y, total, columns);
                               if (last) rule(cr, x, y + total, columns.width, under.thickness, under.grey);
                           }});
     }

@@ -60,15 +60,34 @@ void add_row(std::string& out, const Texts& cells, const Table& table, const std
     }
 }
 
+void add_labels(std::string& out, const Table& table) {
+    for (std::size_t row = 0; row < table.rows.size(); ++row) {
+        out += '\n';
+        const std::vector<std::string> lines = label_lines(table, row);
+        for (std::size_t i = 0; i < lines.size(); ++i)
+            add_wrapped(out, lines[i], i == 0 ? "" : "  ", i == 0 ? "" : "    ");
+    }
+    if (!table.note.empty()) add_wrapped(out, table.note);
+}
+
+// What has to be written by hand is a line to write on.
+std::string to_write_on(const Column& column, const std::string& shown) {
+    constexpr int kMillimetresALetter = 3;
+    return column.room > 0 && shown.empty()
+               ? std::string(static_cast<std::size_t>(column.room / kMillimetresALetter) + 1, '_')
+               : shown;
+}
+
 void add_table(std::string& out, const Table& table) {
     if (!table.title.empty()) add_wrapped(out, table.title);
     if (table.columns.empty()) return;
+    if (table.as_labels) return add_labels(out, table);
     std::vector<Texts> rows(1);
     for (const Column& column : table.columns) rows[0].push_back(column.heading);
     for (const auto& row : table.rows) {
         Texts& texts = rows.emplace_back();
         for (std::size_t c = 0; c < table.columns.size(); ++c) {
-            texts.push_back(c < row.size() ? row[c].shown : std::string{});
+            texts.push_back(to_write_on(table.columns[c], c < row.size() ? row[c].shown : std::string{}));
         }
     }
     std::vector<ColumnNeed> needs(table.columns.size());

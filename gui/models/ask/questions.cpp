@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "domain/decisions/shelf.h"
 #include "domain/decisions/shop_hour.h"
 #include "domain/ledger/replay.h"
 #include "domain/text/typed.h"
@@ -28,6 +29,23 @@ std::vector<Choice> by_code(const Shop& shop, Named named) {
     return choices;
 }
 
+std::string batch_named(const Shop& shop, const Batch& batch) {
+    return say("batch of {day}, {bar} ({code})", arg("day", reports::shown_date(batch.date)),
+               arg("bar", reports::called(shop, batch.bar)), arg("code", batch.code));
+}
+
+// Lots of which bars are on the shelf.
+std::vector<Choice> batches_here(const Books& books) {
+    std::vector<Choice> choices;
+    for (const ShelfLot& lot : shelf({books.shop, books.ledger}).lots) {
+        const std::string code = books.shop.find(lot.lot)->code;
+        choices.push_back(
+            {code, say("{what}, lot {lot}", arg("what", reports::called(books.shop, lot.bar)), arg("lot", code))});
+    }
+    std::ranges::stable_sort(choices, {}, &Choice::shown);
+    return choices;
+}
+
 // What a trace can start from, the plain figures first.
 std::vector<Choice> traceable(const Shop& shop) {
     std::vector<Choice> choices{{"in", say("all that came in")},
@@ -41,10 +59,7 @@ std::vector<Choice> traceable(const Shop& shop) {
     add(by_code<Lot>(shop, [&](const Lot& lot) {
         return say("{what}, lot {lot}", arg("what", reports::called(shop, lot.material)), arg("lot", lot.code));
     }));
-    add(by_code<Batch>(shop, [&](const Batch& batch) {
-        return say("batch of {day}, {bar} ({code})", arg("day", reports::shown_date(batch.date)),
-                   arg("bar", reports::called(shop, batch.bar)), arg("code", batch.code));
-    }));
+    add(by_code<Batch>(shop, [&](const Batch& batch) { return batch_named(shop, batch); }));
     add(by_code<Vat>(shop, [&](const Vat& vat) {
         return say("vat of {day}, {colour} ({code})", arg("day", reports::shown_date(vat.date)),
                    arg("colour", reports::called(shop, vat.colour)), arg("code", vat.code));
@@ -66,10 +81,7 @@ std::vector<Choice> recallable(const Shop& shop) {
         if (theirs == suppliers_lot.end()) return say("{what}, lot {lot}", what, code);
         return say("{what}, lot {lot} (the supplier's {theirs})", what, code, arg("theirs", theirs->second));
     }));
-    add(by_code<Batch>(shop, [&](const Batch& batch) {
-        return say("batch of {day}, {bar} ({code})", arg("day", reports::shown_date(batch.date)),
-                   arg("bar", reports::called(shop, batch.bar)), arg("code", batch.code));
-    }));
+    add(by_code<Batch>(shop, [&](const Batch& batch) { return batch_named(shop, batch); }));
     add(by_code<Delivery>(shop, [&](const Delivery& delivery) {
         return say("delivery of {day} from {supplier} ({code})", arg("day", reports::shown_date(delivery.date)),
                    arg("supplier", reports::called(shop, delivery.supplier)), arg("code", delivery.code));
@@ -130,6 +142,23 @@ std::vector<BooksQuestion> books_questions(const Books& books) {
          .report = "fair-result",
          .about_label = say("&Fair"),
          .about = fairs(shop)},
+        {.label = say("What did a batch cost?"),
+         .report = "cost-sheet",
+         .about_label = say("&Batch"),
+         .about = by_code<Batch>(shop, [&](const Batch& batch) { return batch_named(shop, batch); })},
+        {.label = say("What did each kind of bar bring in?"), .report = "margins", .period = true},
+        {.label = say("What falls due when?"), .report = "calendar"},
+        {.label = say("Labels to print"),
+         .report = "labels",
+         .about_label = say("&Batch"),
+         .about = batches_here(books)},
+        {.label = say("Sheets to print"),
+         .report = "sheets",
+         .about_label = say("&Which"),
+         .about = {{"vat", say("vat sheets")},
+                   {"garden", say("garden cards")},
+                   {"count", say("a count sheet")},
+                   {"fair", say("a fair sheet")}}},
         {.label = say("Is growing a colour worth it?"),
          .report = "verdict",
          .about_label = say("&Colour"),
@@ -137,7 +166,9 @@ std::vector<BooksQuestion> books_questions(const Books& books) {
     // Bars, fairs and colours need not be chosen: the next or the last one is meant, or the one most worked for.
     for (BooksQuestion& each : all)
         if (!each.about_label.empty() && each.report != "trace" && each.report != "recall")
-            each.about.insert(each.about.begin(), Choice{"", say("the one that comes to mind first")});
+            each.about.insert(each.about.begin(), Choice{"", each.report == "labels" || each.report == "sheets"
+                                                                 ? say("all of them")
+                                                                 : say("the one that comes to mind first")});
     return all;
 }
 
@@ -160,7 +191,8 @@ Answer answer(const Books& books, const BooksQuestion& question, const Asked& as
     if (as_of != books.as_of()) other = replay(books.shop, as_of);
     reports::Question put{.shop = books.shop, .ledger = other ? *other : books.ledger, .from = from};
     if (!asked.about.empty()) {
-        if (question.report == "trace" || question.report == "recall") put.of = asked.about;
+        for (const std::string_view of : {"trace", "recall", "cost-sheet", "labels", "sheets"})
+            if (question.report == of) put.of = asked.about;
         if (question.report == "can-make") put.bar = asked.about;
         if (question.report == "verdict") put.colour = asked.about;
         if (question.report == "fair-plan" || question.report == "fair-result") put.fair = asked.about;

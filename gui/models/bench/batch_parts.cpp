@@ -2,7 +2,7 @@
 
 #include "domain/ledger/lye.h"
 #include "gui/models/bench/bars.h"
-#include "gui/models/bench/batch_cost.h"
+#include "reports/batch_cost.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
 #include "reports/words/unsaid_words.h"
@@ -155,7 +155,7 @@ std::string batch_meant(const Writing& after, Key<Batch> key) {
     const Shop& shop = after.shop();
     const Batch* batch = shop.find(key);
     const Recipe* recipe = batch == nullptr ? nullptr : shop.find(batch->recipe);
-    const auto costs = bar_costs(after.books, key);
+    const auto costs = reports::bar_costs(after.books.shop, after.books.ledger, key);
     if (recipe == nullptr || !costs) return say("Poured.");
     const std::string currency = reports::currency_of(shop);
     return joined({say_count("One bar, about {cash} without your time, {full} with; ready about {day}.",

@@ -6,8 +6,8 @@
 #include "domain/ledger/lye.h"
 #include "gui/models/amounts_shown.h"
 #include "gui/models/bench/bars.h"
-#include "gui/models/bench/batch_cost.h"
 #include "gui/models/bench/cut_form.h"
+#include "reports/batch_cost.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
@@ -22,7 +22,7 @@ using reports::say_count;
 
 namespace {
 
-Cell both_costs(const std::optional<BarCosts>& costs, const std::string& currency) {
+Cell both_costs(const std::optional<reports::BarCosts>& costs, const std::string& currency) {
     if (!costs) return no_cell();
     return number_cell(
         costs->with_time, say("{cash} / {full}", arg("cash", reports::bare_money(costs->without_time, currency)),
@@ -66,7 +66,7 @@ Listing batch_list(const Books& books, std::string_view find) {
     for (const Batch* batch : newest_first<Batch>(shop, books.as_of())) {
         const std::string bar = reports::called(shop, batch->bar);
         if (!holds({batch->code, bar, reports::called(shop, batch->recipe)}, find)) continue;
-        const Cut* cut = cut_of(books, batch->key);
+        const Cut* cut = reports::cut_of(books.shop, books.ledger, batch->key);
         const Recipe* recipe = shop.find(batch->recipe);
         const int bars = cut != nullptr      ? std::max(0, cut->bars - cut->rejected)
                          : recipe != nullptr ? recipe->bars_per_loaf * batch->loaves
@@ -74,7 +74,7 @@ Listing batch_list(const Books& books, std::string_view find) {
         list.rows.push_back(ref(*batch));
         list.table.rows.push_back({words_cell(batch->code), words_cell(bar), day_cell(batch->date),
                                    count_cell(static_cast<std::size_t>(bars)), ready_cell(on_shelf, cut),
-                                   both_costs(bar_costs(books, batch->key), currency)});
+                                   both_costs(reports::bar_costs(books.shop, books.ledger, batch->key), currency)});
     }
     return list;
 }
@@ -110,7 +110,8 @@ Listing recipe_list(const Books& books, std::string_view find) {
              number_cell(number(recipe->superfat), reports::shown_percent(number(recipe->superfat))),
              need.lye ? number_cell(grams(*need.lye), reports::shown_number(grams(*need.lye))) : no_cell(),
              count_cell(static_cast<std::size_t>(std::max(0, recipe->bars_per_loaf))),
-             last == batches.end() ? no_cell() : both_costs(bar_costs(books, (*last)->key), currency)});
+             last == batches.end() ? no_cell()
+                                   : both_costs(reports::bar_costs(books.shop, books.ledger, (*last)->key), currency)});
     }
     return list;
 }

@@ -3,7 +3,6 @@
 #include "domain/decisions/can_make.h"
 #include "domain/decisions/shelf.h"
 #include "gui/models/bench/bars.h"
-#include "gui/models/bench/batch_cost.h"
 #include "gui/models/bench/batch_form.h"
 #include "gui/models/bench/batch_parts.h"
 #include "gui/models/bench/bench_lists.h"
@@ -11,6 +10,9 @@
 #include "gui/models/bench/hold_form.h"
 #include "gui/models/bench/recipe_form.h"
 #include "gui/models/bench/shelf_picture.h"
+#include "reports/batch_cost.h"
+#include "reports/cost_sheet_report.h"
+#include "reports/labels_report.h"
 #include "reports/words/caution_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
@@ -55,6 +57,16 @@ std::optional<Form> pour_planned(const Writing& writing, std::optional<FactRef> 
     return form;
 }
 
+Doing cost_sheet() {
+    return {
+        .label = say("Cost &sheet"), .to_selected = true, .paper = [](const Books& books, std::optional<FactRef> row) {
+            const auto batch = row_of<Batch>(row);
+            return batch ? reports::cost_sheet(books.shop, books.ledger, *batch)
+                         : std::get<reports::Document>(
+                               reports::cost_sheet_report(books.shop, books.ledger, std::nullopt));
+        }};
+}
+
 std::vector<Doing> shelf_doings() {
     const auto lot = [](std::optional<FactRef> row) { return row_of<Lot>(row); };
     return {doing(
@@ -64,7 +76,10 @@ std::vector<Doing> shelf_doings() {
             doing(
                 say("Put on hol&d..."), [lot](const Writing& w, auto row) { return hold_form(w, lot(row)); }, true),
             doing(
-                say("Set &free..."), [lot](const Writing& w, auto row) { return release_form(w, lot(row)); }, true)};
+                say("Set &free..."), [lot](const Writing& w, auto row) { return release_form(w, lot(row)); }, true),
+            {.label = say("Print la&bels"), .paper = [](const Books& books, std::optional<FactRef>) {
+                 return std::get<reports::Document>(reports::labels_report(books.shop, books.ledger, std::nullopt));
+             }}};
 }
 
 Detail lot_detail(const Books& books, Key<Lot> key) {
@@ -122,7 +137,7 @@ std::string BenchPlace::state(const Books& books) const {
 std::size_t BenchPlace::waiting(const Books& books) const {
     std::size_t count = 0;
     for (const Batch& batch : books.shop.all<Batch>())
-        if (batch.date < books.as_of() && cut_of(books, batch.key) == nullptr) ++count;
+        if (batch.date < books.as_of() && reports::cut_of(books.shop, books.ledger, batch.key) == nullptr) ++count;
     for (const ShelfLot& lot : shelf({books.shop, books.ledger}).lots)
         if (lot.state == BarState::held) ++count;
     return count;
@@ -142,7 +157,8 @@ std::vector<Doing> BenchPlace::doings(std::size_t listing) const {
                         true),
                     doing(
                         say("Pour off a p&art..."),
-                        [](const Writing& w, auto row) { return split_form(w, row_of<Batch>(row)); }, true)};
+                        [](const Writing& w, auto row) { return split_form(w, row_of<Batch>(row)); }, true),
+                    cost_sheet()};
         case kRecipes:
             return {
                 doing(say("&Write down a recipe..."), [](const Writing& w, auto) { return recipe_form(w); }),
@@ -168,7 +184,8 @@ std::vector<Doing> BenchPlace::doings(std::size_t listing) const {
 
 Detail BenchPlace::detail(const Books& books, std::size_t, FactRef row) const {
     if (const auto batch = row_of<Batch>(row))
-        return {.sentence = batch_sentence(books, *batch), .table = batch_inputs(books, *batch)};
+        return {.sentence = reports::batch_sentence(books.shop, books.ledger, *batch),
+                .table = reports::batch_inputs(books.shop, books.ledger, *batch)};
     if (const auto recipe = row_of<Recipe>(row))
         if (const Recipe* found = books.shop.find(*recipe))
             return {.sentence = lye_worked_out(books.shop, *found),
@@ -208,7 +225,7 @@ std::optional<reports::Chart> BenchPlace::picture(const Books& books, std::size_
                                                   std::optional<FactRef> row) const {
     if (listing == kShelf) return shelf_picture(books);
     const auto batch = batch_of(books, row);
-    return batch ? batch_chart(books, *batch) : std::nullopt;
+    return batch ? reports::batch_chart(books.shop, books.ledger, *batch) : std::nullopt;
 }
 
 std::vector<std::string> BenchPlace::cautions() const {

@@ -1,9 +1,9 @@
 #include "gui/models/bench/cut_form.h"
 
 #include "gui/models/bench/bars.h"
-#include "gui/models/bench/batch_cost.h"
 #include "gui/models/form/fact_form.h"
 #include "gui/models/form/new_things.h"
+#include "reports/batch_cost.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
 
@@ -17,7 +17,10 @@ namespace {
 
 std::vector<Choice> batches_to_cut(const Books& books, std::optional<Key<Batch>> chosen) {
     return choices_of_kind<Batch>(
-        books.shop, [&](const Batch& batch) { return batch.key == chosen || cut_of(books, batch.key) == nullptr; },
+        books.shop,
+        [&](const Batch& batch) {
+            return batch.key == chosen || reports::cut_of(books.shop, books.ledger, batch.key) == nullptr;
+        },
         [&](const Batch& batch) {
             return say("{code}, {bar}, poured {day}", arg("code", batch.code),
                        arg("bar", reports::called(books.shop, batch.bar)), arg("day", reports::shown_date(batch.date)));
@@ -53,7 +56,7 @@ std::string cut_meant(const Writing& after, const Cut& cut) {
                 "One bar, but on hold: {why}. Put it by, and give it to nobody; gloves to handle it.",
                 "{count} bars, but on hold: {why}. Put them by, and give none away; gloves to handle them.",
                 static_cast<std::uint64_t>(cut.bars - cut.rejected), arg("why", held_words(shop, *lot.held)));
-    const auto costs = bar_costs(after.books, cut.batch);
+    const auto costs = reports::bar_costs(after.books.shop, after.books.ledger, cut.batch);
     if (!costs) return say("Cut; no good bars came of it.");
     return say_count("One bar, {cash} without your time and {full} with it; ready {day}.",
                      "{count} bars, {cash} each without your time and {full} with it; ready {day}.",

@@ -1,8 +1,8 @@
 #include "gui/models/bench/bars.h"
-#include "gui/models/bench/batch_cost.h"
 #include "gui/models/bench/batch_form.h"
 #include "gui/models/bench/batch_parts.h"
 #include "gui/models/bench/use_lines.h"
+#include "reports/batch_cost.h"
 #include "reports/words/caution_words.h"
 #include "reports/words/shown.h"
 
@@ -23,7 +23,8 @@ Form split_form(const Writing& writing, std::optional<Key<Batch>> from, std::opt
         }
     }
     const auto open = [&](const Batch& batch) {
-        return form.fact().split_from == batch.key || cut_of(writing.books, batch.key) == nullptr;
+        return form.fact().split_from == batch.key ||
+               reports::cut_of(writing.books.shop, writing.books.ledger, batch.key) == nullptr;
     };
     form.add("from", say("&From batch"), &Batch::split_from,
              {.choices = choices_of_kind<Batch>(shop, open,

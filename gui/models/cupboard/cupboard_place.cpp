@@ -6,6 +6,7 @@
 #include "gui/models/cupboard/shelf_forms.h"
 #include "gui/models/cupboard/stock.h"
 #include "gui/models/cupboard/supply_forms.h"
+#include "reports/sheets_report.h"
 #include "reports/words/caution_words.h"
 #include "reports/words/say.h"
 
@@ -47,6 +48,10 @@ Doing new_loss() {
 Doing stock_take() {
     return opens(say("Stock-&take"), [](const Writing& writing) { return count_form(writing); });
 }
+Doing print_sheet() {
+    return {.label = say("Print a co&unt sheet"),
+            .paper = [](const Books& books, Selected) { return reports::count_sheets(books.shop, books.ledger); }};
+}
 Doing here_already() {
     return opens(say("&Already here"), [](const Writing& writing) { return already_here_form(writing); });
 }
@@ -85,12 +90,13 @@ public:
             case kToOrder: return {new_delivery(), new_price()};
             case kPrices: return {new_price()};
             case kLosses: return {new_loss()};
-            case kCounts: return {stock_take()};
+            case kCounts: return {stock_take(), print_sheet()};
             default:
                 return {new_delivery(),
                         new_price(),
                         new_loss(),
                         stock_take(),
+                        print_sheet(),
                         here_already(),
                         opens(say("Ne&w thing"), [](const Writing& writing) { return material_form(writing); })};
         }

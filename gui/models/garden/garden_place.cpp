@@ -13,6 +13,7 @@
 #include "gui/models/garden/seed_forms.h"
 #include "gui/models/garden/sowing_form.h"
 #include "gui/models/garden/tending_form.h"
+#include "reports/sheets_report.h"
 #include "reports/words/caution_words.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
@@ -142,7 +143,9 @@ public:
                 say("E&xpected"), [](const Writing& writing,
                                      std::optional<Key<Planting>> at) { return expected_total_form(writing, at); }),
             opens(say("Sta&nds already"), [](const Writing& writing) { return standing_bed_form(writing); }),
-            tried};
+            tried,
+            {.label = say("Print ga&rden cards"),
+             .paper = [](const Books& books, Selected) { return reports::garden_cards(books.shop, books.ledger); }}};
     }
 
     Detail detail(const Books& books, std::size_t, FactRef row) const override {

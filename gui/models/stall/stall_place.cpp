@@ -7,6 +7,8 @@
 #include "gui/models/stall/sale_form.h"
 #include "gui/models/stall/shop_forms.h"
 #include "gui/models/stall/stall_lists.h"
+#include "reports/sheets_report.h"
+#include "reports/words/caution_words.h"
 #include "reports/words/say.h"
 
 namespace dyestead::gui {
@@ -46,6 +48,16 @@ std::optional<Form> count_back(const Writing& writing, Selected row) {
     return count_back_form(writing, *fair);
 }
 
+// For the selected fair while it is still to come, else for the next one.
+Doing print_sheet() {
+    return {.label = say("P&rint the fair sheet"), .paper = [](const Books& books, Selected row) {
+                auto key = row_of<Fair>(row);
+                const Fair* fair = key ? books.shop.find(*key) : nullptr;
+                if (fair == nullptr || fair->date < books.as_of()) key.reset();
+                return reports::fair_sheets(books.shop, books.ledger, key);
+            }};
+}
+
 // What was settled, or the bars out themselves.
 std::optional<Key<OutAtShop>> out_at(const Shop& shop, const Selected& row) {
     if (const auto settled = row_of<OutSettled>(row))
@@ -71,8 +83,8 @@ public:
 
     std::vector<Doing> doings(std::size_t listing) const override {
         switch (listing) {
-            case kBars: return {new_price(), new_fair()};
-            case kFairs: return {new_fair(), doing(say("Count &back..."), count_back, true)};
+            case kBars: return {new_price(), new_fair(), print_sheet()};
+            case kFairs: return {new_fair(), doing(say("Count &back..."), count_back, true), print_sheet()};
             case kOrders:
                 return {
                     doing(say("An &order..."), [](const Writing& w, Selected) { return order_form(w); }),
@@ -133,10 +145,7 @@ public:
         return fair ? fair_picture(books, *fair) : std::nullopt;
     }
 
-    std::vector<std::string> cautions() const override {
-        return {say("The weight on a label must be true on the day it is sold: bars go on losing weight."),
-                say("Bars on hold are not to be sold and not to be given away.")};
-    }
+    std::vector<std::string> cautions() const override { return reports::stall_cautions(); }
 };
 
 }  // namespace

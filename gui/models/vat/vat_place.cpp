@@ -6,7 +6,6 @@
 #include "domain/ledger/in_force.h"
 #include "domain/text/amounts.h"
 #include "gui/models/amounts_shown.h"
-#include "gui/models/cautions.h"
 #include "gui/models/cupboard/supply_forms.h"
 #include "gui/models/vat/colour_forms.h"
 #include "gui/models/vat/powder.h"
@@ -14,6 +13,8 @@
 #include "gui/models/vat/vat_form.h"
 #include "gui/models/vat/vat_lists.h"
 #include "gui/models/vat/vats.h"
+#include "reports/sheets_report.h"
+#include "reports/words/caution_words.h"
 #include "reports/words/method_words.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
@@ -52,6 +53,15 @@ std::optional<Key<Vat>> vat_at(const Selected& row) {
 Doing opens(std::string label, Form (*form)(const Writing&)) {
     return {.label = std::move(label),
             .begin = [form](const Writing& writing, Selected) -> std::optional<Form> { return form(writing); }};
+}
+
+// For the method of the selected vat, or the selected one; for every method where neither is.
+reports::Document sheet_for(const Books& books, Selected row) {
+    std::optional<Key<Method>> method;
+    if (row && row->kind == kKindOf<Method>) method = Key<Method>{row->key};
+    if (const auto key = vat_at(row))
+        if (const Vat* vat = books.shop.find(*key)) method = vat->method;
+    return reports::vat_sheets(books.shop, books.ledger, method);
 }
 
 // One row for each of the last vats: how long it stood.
@@ -104,6 +114,7 @@ public:
                 const bool lot = row && row->kind == kKindOf<Lot>;
                 return shade_test_form(writing, std::nullopt, lot ? std::optional{Key<Lot>{row->key}} : std::nullopt);
             }};
+        const Doing sheet{.label = say("P&rint a vat sheet"), .paper = sheet_for};
         switch (listing) {
             case kVats:
                 return {vat,
@@ -115,14 +126,16 @@ public:
                              return at ? std::optional{vat_steps_form(writing, *at)} : std::nullopt;
                          }},
                         dry,
-                        shade};
+                        shade,
+                        sheet};
             case kPowder: return {shade};
             case kDrying: return {dry};
             case kShades: return {shade};
             case kMethods:
                 return {opens(say("New &method"), [](const Writing& writing) { return method_form(writing); }),
                         {.label = say("Take over the s&tarter method"),
-                         .at_once = [](const Writing& writing, Selected) { return take_starter_method(writing); }}};
+                         .at_once = [](const Writing& writing, Selected) { return take_starter_method(writing); }},
+                        sheet};
             case kAnswers: return {asked};
             default:
                 return {opens(say("New c&olour"), [](const Writing& writing) { return colour_form(writing); }), asked};
@@ -158,7 +171,7 @@ public:
         return listing == kVats ? vats_picture(books) : std::nullopt;
     }
 
-    std::vector<std::string> cautions() const override { return vat_cautions(); }
+    std::vector<std::string> cautions() const override { return reports::vat_cautions(); }
 };
 
 }  // namespace

@@ -188,6 +188,24 @@ class Window:
                           and not t.startswith(("The books", "The shop")), "the headline")
 
 
+def save_as(window, path, begin=None):
+    """The page that is shown as a file, by Ctrl+S, or by what `begin` does."""
+    (begin or (lambda: window.keys("ctrl+s")))()
+    wait_until(lambda: dialog_of(window), "the desktop's own file dialog")
+    window.keys("ctrl+a")
+    subprocess.run(["xdotool", "type", "--delay", "30", str(path)], check=True)
+    window.keys("Return")
+    window.label(lambda text: text.startswith("The page is in"), "word where the page is")
+    wait_until(path.exists, f"the file {path}")
+
+
+def dialog_of(window):
+    roles = (pyatspi.ROLE_FILE_CHOOSER, pyatspi.ROLE_DIALOG)
+    program = window.frame.parent
+    return next((c for c in program if c is not None and c.getRole() in roles
+                 and c.getState().contains(pyatspi.STATE_ACTIVE)), None)
+
+
 def shows(control):
     state = control.getState()
     return state.contains(pyatspi.STATE_SHOWING) or control.getRole() in (pyatspi.ROLE_MENU, pyatspi.ROLE_MENU_ITEM)

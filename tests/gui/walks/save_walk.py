@@ -5,25 +5,7 @@ import subprocess
 from pathlib import Path
 
 import pyatspi
-from _window import Window, sample, wait_until, work_folder
-
-
-def save_as(window, path):
-    window.keys("ctrl+s")
-    wait_until(lambda: dialog_of(window), "the desktop's own file dialog")
-    window.keys("ctrl+a")
-    subprocess.run(["xdotool", "type", "--delay", "30", str(path)], check=True)
-    window.keys("Return")
-    window.label(lambda text: text.startswith("The page is in"), "word where the page is")
-    wait_until(path.exists, f"the file {path}")
-
-
-def dialog_of(window):
-    roles = (pyatspi.ROLE_FILE_CHOOSER, pyatspi.ROLE_DIALOG)
-    program = window.frame.parent
-    return next((c for c in program if c is not None and c.getRole() in roles
-                 and c.getState().contains(pyatspi.STATE_ACTIVE)), None)
-
+from _window import Window, sample, save_as, work_folder
 
 with work_folder() as folder:
     with Window(sample(folder), "--place", "verdict") as window:

@@ -15,6 +15,11 @@ ANSWERS = {
     "sowing": "nothing to sow for",
     "earns-best": "Nothing can be said yet",
     "stock-value": "In stock £0.00",
+    "cost-sheet": "No batch is on record yet",
+    "margins": "No bar was sold",
+    "calendar": "Nothing falls due",
+    "labels": "nothing to label",
+    "sheets": "Five answers are enough",
 }
 REFUSED = {
     ("verdict",): "no colour yet",

@@ -45,6 +45,19 @@ TEST_CASE("headings come again at the top of every page a table runs to") {
     CHECK(placed.back().page == 2);
 }
 
+TEST_CASE("a sheet begins a page of its own, but not an empty one before it") {
+    const std::vector<PlacedPiece> placed = paginate({{.height = 10, .starts_page = true},
+                                                      {.height = 10, .keep_with_next = true},
+                                                      {.height = 10, .starts_page = true},
+                                                      {.height = 10}},
+                                                     100);
+    CHECK(placed[0].page == 0);
+    CHECK(placed[1].page == 0);
+    CHECK(placed[2].page == 1);
+    CHECK(placed[2].y == 0);
+    CHECK(placed[3].page == 1);
+}
+
 TEST_CASE("a piece higher than a page has one to itself; no pieces, no places") {
     const std::vector<PlacedPiece> placed = paginate({{.height = 10}, {.height = 300}, {.height = 10}}, 100);
     CHECK(placed[1].page == 1);

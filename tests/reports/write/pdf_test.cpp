@@ -10,6 +10,7 @@
 #include <filesystem>
 #include <fstream>
 
+#include "reports/write/paper_pages.h"
 #include "tests/reports/write/sample_document.h"
 
 using namespace dyestead::reports;
@@ -70,6 +71,30 @@ TEST_CASE("the same document gives the same bytes") {
     Document later = sample_document();
     later.as_of = "2026-07-05";
     CHECK((first != write_pdf(later)));
+}
+
+TEST_CASE("what is written on by hand has wide columns and rows that are high enough, and labels lie two and two") {
+    Document by_hand = empty_document();
+    by_hand.blocks = {Table{.title = {},
+                            .columns = {{"what"}, {.heading = "counted", .room = 40}},
+                            .rows = std::vector<std::vector<Cell>>(40, {{"oil"}, {}})}};
+    Document read = by_hand;
+    std::get<Table>(read.blocks[0]).columns[1].room = 0;
+    CHECK(PaperPages{by_hand}.count() == 2);  // 40 rows of 21 points
+    CHECK(PaperPages{read}.count() == 1);
+    by_hand.larger = true;
+    CHECK(PaperPages{by_hand}.count() == 2);
+    Document labels = empty_document();
+    Table table{.title = {}, .columns = {{"bar"}, {"lot"}, {"remark"}}, .as_labels = true};
+    for (int i = 1; i <= 5; ++i) table.rows.push_back({{fmt::format("bar {}", i)}, {fmt::format("lot-{}", i)}, {}});
+    labels.blocks = {table};
+    CHECK(PaperPages{labels}.count() == 1);
+    if (!has_poppler()) return;
+    const std::string text = asked("pdftotext -layout", write_pdf(labels));
+    CHECK(has(text, "lot: lot-5"));
+    CHECK_FALSE(has(text, "remark"));
+    const auto first = text.find("bar 1");
+    CHECK((text.find("bar 2", first) < text.find('\n', first)));
 }
 
 TEST_CASE("all that was said can be read out of the PDF again") {

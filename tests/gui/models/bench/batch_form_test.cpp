@@ -3,7 +3,7 @@
 #include <doctest/doctest.h>
 
 #include "domain/decisions/shelf.h"
-#include "gui/models/bench/batch_cost.h"
+#include "reports/batch_cost.h"
 #include "tests/gui/models/bench/bench_desk.h"
 
 namespace dyestead::gui {
@@ -144,7 +144,7 @@ TEST_CASE("a part is poured off with its share of the cost; not all of it, and n
     const Batch& part = desk.shop.all<Batch>()[1];
     CHECK(part.recipe == desk.recipe);
     // A quarter of 8.00 of oil, and 2 g of powder at 0.50; the powder's five hours at 12 are 3.00 a gram.
-    const auto cost = bar_costs(desk.writing().books, part.key);
+    const auto cost = reports::bar_costs(desk.shop, desk.ledger, part.key);
     REQUIRE(cost);
     CHECK(cost->without_time == doctest::Approx(3.0 / 12));
     CHECK(cost->with_time == doctest::Approx(9.0 / 12));

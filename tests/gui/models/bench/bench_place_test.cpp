@@ -4,7 +4,7 @@
 
 #include <set>
 
-#include "gui/models/bench/batch_cost.h"
+#include "reports/batch_cost.h"
 #include "tests/gui/models/bench/bench_desk.h"
 
 namespace dyestead::gui {
@@ -96,19 +96,19 @@ TEST_CASE("a batch is told in a sentence, by lot and as a picture, and its parts
     CHECK(detail.table->rows.size() == 6);  // two oils, lye, powder, time, all together
     CHECK(detail.table->rows.back()[4].shown == "36.73");
 
-    const auto cost = batch_cost(desk.books(), desk.coloured);
-    const auto booked = bar_costs(desk.books(), desk.coloured);
+    const auto cost = reports::batch_cost(desk.books().shop, desk.books().ledger, desk.coloured);
+    const auto booked = reports::bar_costs(desk.books().shop, desk.books().ledger, desk.coloured);
     REQUIRE(cost);
     REQUIRE(booked);
     CHECK(cost->without_time() == doctest::Approx(booked->without_time));
     CHECK(cost->with_time() == doctest::Approx(booked->with_time));
-    const auto part = [&](BarPart each) { return cost->parts[static_cast<std::size_t>(each)]; };
-    CHECK(part(BarPart::oils) == doctest::Approx(7.60 / 12));
-    CHECK(part(BarPart::lye_and_water) == doctest::Approx(0.73 / 12));
-    CHECK(part(BarPart::colour) == doctest::Approx(2.00 / 12));
-    CHECK(part(BarPart::wrapping) == doctest::Approx(0.90 / 12));
-    CHECK(part(BarPart::vat_time) == doctest::Approx(12.00 / 12));
-    CHECK(part(BarPart::bench_time) == doctest::Approx(14.40 / 12));
+    const auto part = [&](reports::BarPart each) { return cost->parts[static_cast<std::size_t>(each)]; };
+    CHECK(part(reports::BarPart::oils) == doctest::Approx(7.60 / 12));
+    CHECK(part(reports::BarPart::lye_and_water) == doctest::Approx(0.73 / 12));
+    CHECK(part(reports::BarPart::colour) == doctest::Approx(2.00 / 12));
+    CHECK(part(reports::BarPart::wrapping) == doctest::Approx(0.90 / 12));
+    CHECK(part(reports::BarPart::vat_time) == doctest::Approx(12.00 / 12));
+    CHECK(part(reports::BarPart::bench_time) == doctest::Approx(14.40 / 12));
 
     const auto chart = bench->picture(desk.books(), 0, ref(*desk.shop.find(desk.coloured)));
     REQUIRE(chart);
@@ -151,11 +151,11 @@ TEST_CASE("late postage on an oil is a cost of the oil, and a plain bar has no c
     late.delivery = desk.builder.all<Delivery>().front().key;
     late.amount = Money::units(10);
     desk.open();
-    const auto cost = batch_cost({desk.shop, desk.ledger}, batch);
+    const auto cost = reports::batch_cost(desk.shop, desk.ledger, batch);
     REQUIRE(cost);
     // 5 kg for 50.00 by now.
-    CHECK(cost->parts[static_cast<std::size_t>(BarPart::oils)] == doctest::Approx(6.00 / 12));
-    CHECK(cost->parts[static_cast<std::size_t>(BarPart::colour)] == 0);
+    CHECK(cost->parts[static_cast<std::size_t>(reports::BarPart::oils)] == doctest::Approx(6.00 / 12));
+    CHECK(cost->parts[static_cast<std::size_t>(reports::BarPart::colour)] == 0);
     CHECK(cost->without_time() == doctest::Approx(6.00 / 12));
 }
 
@@ -184,6 +184,10 @@ TEST_CASE("every button begins a form, no two letters alike on a list, and every
         CHECK_FALSE(doings.empty());
         for (const Doing& each : doings) {
             CHECK(letters.insert(each.label[each.label.find('&') + 1]).second);
+            if (each.paper) {
+                CHECK_FALSE(each.paper(desk.books(), lists[list].rows.front()).blocks.empty());
+                continue;
+            }
             const auto form = each.begin(desk.writing(), lists[list].rows.front());
             REQUIRE(form);
         }

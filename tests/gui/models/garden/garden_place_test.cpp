@@ -75,6 +75,10 @@ TEST_CASE("every doing begins its form, and every row can be corrected") {
         const auto selected = lists[i].rows.empty() ? std::nullopt : std::optional{lists[i].rows.front()};
         for (const Doing& doing : garden->doings(i)) {
             if (doing.to_selected && !selected) continue;
+            if (doing.paper) {
+                CHECK_FALSE(doing.paper(desk.writing().books, selected).blocks.empty());
+                continue;
+            }
             const auto form = doing.begin(desk.writing(), selected);
             REQUIRE(form);
             CHECK(test::is_in_bounds(*form));

@@ -5,10 +5,10 @@
 
 #include <array>
 
-#include "gui/models/books.h"
+#include "domain/ledger/ledger.h"
 #include "reports/document.h"
 
-namespace dyestead::gui {
+namespace dyestead::reports {
 
 enum class BarPart : std::uint8_t {
     oils,
@@ -40,23 +40,25 @@ struct BatchCost {
 };
 
 // Nothing: no such batch, or no bars come of it.
-std::optional<BatchCost> batch_cost(const Books& books, Key<Batch> batch);
+std::optional<BatchCost> batch_cost(const Shop& shop, const Ledger& ledger, Key<Batch> batch);
 
 // The same without its parts, for a list.
 struct BarCosts {
     double without_time = 0;
     double with_time = 0;
 };
-std::optional<BarCosts> bar_costs(const Books& books, Key<Batch> batch);
+std::optional<BarCosts> bar_costs(const Shop& shop, const Ledger& ledger, Key<Batch> batch);
 
 // The cut of a batch that counts: the first. Null while it is not cut.
-const Cut* cut_of(const Books& books, Key<Batch> batch);
+const Cut* cut_of(const Shop& shop, const Ledger& ledger, Key<Batch> batch);
+
+std::string part_name(BarPart part);
 
 // "A blue bar costs 1.84 without your time and 2.91 with it; 37 % of the time is the colour."
-std::string batch_sentence(const Books& books, Key<Batch> batch);
+std::string batch_sentence(const Shop& shop, const Ledger& ledger, Key<Batch> batch);
 // What went in, by lot.
-reports::Table batch_inputs(const Books& books, Key<Batch> batch);
+Table batch_inputs(const Shop& shop, const Ledger& ledger, Key<Batch> batch);
 // One bar's cost, laid out part by part; nothing where it cost nothing.
-std::optional<reports::Chart> batch_chart(const Books& books, Key<Batch> batch);
+std::optional<Chart> batch_chart(const Shop& shop, const Ledger& ledger, Key<Batch> batch);
 
-}  // namespace dyestead::gui
+}  // namespace dyestead::reports

@@ -1,21 +1,16 @@
-#include "gui/models/bench/batch_cost.h"
+#include "reports/batch_cost.h"
 
 #include <algorithm>
 #include <map>
 
 #include "domain/decisions/records.h"
 #include "domain/ledger/trace.h"
-#include "gui/models/amounts_shown.h"
-#include "gui/models/bench/bars.h"
+#include "reports/cells.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
 
-namespace dyestead::gui {
-
-using reports::Align;
-using reports::arg;
-using reports::say;
+namespace dyestead::reports {
 
 namespace {
 
@@ -33,22 +28,22 @@ std::optional<std::uint32_t> place_of(const Shop& shop, Key<Batch> key) {
     return static_cast<std::uint32_t>(batch - shop.all<Batch>().data());
 }
 
-std::optional<Where> where(const Books& books, Key<Batch> key) {
-    const auto place = place_of(books.shop, key);
+std::optional<Where> where(const Shop& shop, const Ledger& ledger, Key<Batch> key) {
+    const auto place = place_of(shop, key);
     if (!place) return std::nullopt;
-    if (const Cut* cut = cut_of(books, key)) {
-        const Lot* lot = books.shop.find(cut->lot);
+    if (const Cut* cut = cut_of(shop, ledger, key)) {
+        const Lot* lot = shop.find(cut->lot);
         if (lot == nullptr) return std::nullopt;
-        const auto at = static_cast<std::uint32_t>(lot - books.shop.all<Lot>().data());
-        const LotState& state = books.ledger.lots[at];
+        const auto at = static_cast<std::uint32_t>(lot - shop.all<Lot>().data());
+        const LotState& state = ledger.lots[at];
         if (state.received <= 0) return std::nullopt;
-        return Where{books.ledger.accounts.lots + at, static_cast<double>(state.received) / 1e3, state.cost_in, true};
+        return Where{ledger.accounts.lots + at, static_cast<double>(state.received) / 1e3, state.cost_in, true};
     }
-    const Batch& batch = *books.shop.find(key);
-    const Recipe* recipe = books.shop.find(batch.recipe);
+    const Batch& batch = *shop.find(key);
+    const Recipe* recipe = shop.find(batch.recipe);
     if (recipe == nullptr || recipe->bars_per_loaf <= 0 || batch.loaves <= 0) return std::nullopt;
-    const Account account = books.ledger.accounts.batches + *place;
-    return Where{account, double{1} * recipe->bars_per_loaf * batch.loaves, books.ledger.balances[account], false};
+    const Account account = ledger.accounts.batches + *place;
+    return Where{account, double{1} * recipe->bars_per_loaf * batch.loaves, ledger.balances[account], false};
 }
 
 template <class Fact>
@@ -138,6 +133,12 @@ BarPart goods_of(const Shop& shop, const Leaf& leaf) {
     return of_vat(leaf.fact) || of_garden(leaf.fact) || is<PaidOut>(leaf.fact) ? BarPart::colour : BarPart::other;
 }
 
+Cell held(const Material& material, std::int64_t base) {
+    return {.shown = shown_quantity({kind_of(material.held_as), base}), .number = static_cast<double>(base)};
+}
+
+}  // namespace
+
 std::string part_name(BarPart part) {
     switch (part) {
         case BarPart::oils: return say("oils");
@@ -154,8 +155,6 @@ std::string part_name(BarPart part) {
     return {};
 }
 
-}  // namespace
-
 double BatchCost::without_time() const {
     double sum = 0;
     for (std::size_t i = 0; i < kBarParts; ++i)
@@ -169,47 +168,47 @@ double BatchCost::with_time() const {
     return sum;
 }
 
-const Cut* cut_of(const Books& books, Key<Batch> batch) {
+const Cut* cut_of(const Shop& shop, const Ledger& ledger, Key<Batch> batch) {
     const Cut* first = nullptr;
-    for (const Cut& cut : books.shop.all<Cut>())
-        if (cut.batch == batch && cut.date <= books.as_of() && (first == nullptr || cut.date < first->date))
+    for (const Cut& cut : shop.all<Cut>())
+        if (cut.batch == batch && cut.date <= ledger.as_of && (first == nullptr || cut.date < first->date))
             first = &cut;
     return first;
 }
 
-std::optional<BatchCost> batch_cost(const Books& books, Key<Batch> batch) {
-    const auto found = where(books, batch);
+std::optional<BatchCost> batch_cost(const Shop& shop, const Ledger& ledger, Key<Batch> batch) {
+    const auto found = where(shop, ledger, batch);
     if (!found) return std::nullopt;
     BatchCost result{.bars = found->bars, .cut = found->cut};
     const auto add = [&](BarPart part, Money money) {
         result.parts[static_cast<std::size_t>(part)] += number(money) / found->bars;
     };
-    const auto leaves = found->cut ? trace_into(books.ledger, found->account, books.as_of())
-                                   : trace(books.ledger, found->account, books.as_of());
+    const auto leaves =
+        found->cut ? trace_into(ledger, found->account, ledger.as_of) : trace(ledger, found->account, ledger.as_of);
     for (const Leaf& leaf : leaves) {
-        add(goods_of(books.shop, leaf), leaf.cost.materials + leaf.cost.energy);
+        add(goods_of(shop, leaf), leaf.cost.materials + leaf.cost.energy);
         add(BarPart::running_costs, leaf.cost.overhead);
-        add(time_of(books.shop, leaf.fact), leaf.cost.labour);
+        add(time_of(shop, leaf.fact), leaf.cost.labour);
         const double minutes = number(leaf.cost.hands_on) / found->bars;
         result.minutes += minutes;
-        if (for_the_colour(books.shop, leaf)) result.colour_minutes += minutes;
+        if (for_the_colour(shop, leaf)) result.colour_minutes += minutes;
     }
     return result;
 }
 
-std::optional<BarCosts> bar_costs(const Books& books, Key<Batch> batch) {
-    const auto found = where(books, batch);
+std::optional<BarCosts> bar_costs(const Shop& shop, const Ledger& ledger, Key<Batch> batch) {
+    const auto found = where(shop, ledger, batch);
     if (!found) return std::nullopt;
     return BarCosts{number(found->cost.cash()) / found->bars, number(found->cost.full()) / found->bars};
 }
 
-std::string batch_sentence(const Books& books, Key<Batch> key) {
-    const auto cost = batch_cost(books, key);
+std::string batch_sentence(const Shop& shop, const Ledger& ledger, Key<Batch> key) {
+    const auto cost = batch_cost(shop, ledger, key);
     if (!cost) return {};
-    const std::string currency = reports::currency_of(books.shop);
-    const auto bar = arg("bar", reports::called(books.shop, books.shop.find(key)->bar));
-    const auto cash = arg("cash", reports::shown_money(cost->without_time(), currency));
-    const auto full = arg("full", reports::shown_money(cost->with_time(), currency));
+    const std::string currency = currency_of(shop);
+    const auto bar = arg("bar", called(shop, shop.find(key)->bar));
+    const auto cash = arg("cash", shown_money(cost->without_time(), currency));
+    const auto full = arg("full", shown_money(cost->with_time(), currency));
     if (!cost->cut)
         return say(
             "{bar}: one comes to about {cash} without your time and {full} with it so far, before it is "
@@ -219,28 +218,28 @@ std::string batch_sentence(const Books& books, Key<Batch> key) {
         return say(
             "{bar}: one costs {cash} without your time and {full} with it; {share} of the time is the "
             "colour.",
-            bar, cash, full, arg("share", reports::shown_percent(cost->colour_minutes / cost->minutes)));
+            bar, cash, full, arg("share", shown_percent(cost->colour_minutes / cost->minutes)));
     return say("{bar}: one costs {cash} without your time and {full} with it.", bar, cash, full);
 }
 
-reports::Table batch_inputs(const Books& books, Key<Batch> key) {
-    const std::string currency = reports::currency_of(books.shop);
+Table batch_inputs(const Shop& shop, const Ledger& ledger, Key<Batch> key) {
+    const std::string currency = currency_of(shop);
     const auto money = arg("currency", currency);
-    reports::Table table{.title = say("What went in"),
-                         .columns = {{say("what")},
-                                     {say("how much"), Align::right},
-                                     {say("lot")},
-                                     {money.value, Align::right},
-                                     {say("with hours"), Align::right}},
-                         .rows = {},
-                         .emphasise_last_row = true};
-    const auto place = place_of(books.shop, key);
+    Table table{.title = say("What went in"),
+                .columns = {{say("what")},
+                            {say("how much"), Align::right},
+                            {say("lot")},
+                            {money.value, Align::right},
+                            {say("with hours"), Align::right}},
+                .rows = {},
+                .emphasise_last_row = true};
+    const auto place = place_of(shop, key);
     if (!place) return table;
-    const Records records{books.shop, books.ledger};
-    const Account account = books.ledger.accounts.batches + *place;
+    const Records records{shop, ledger};
+    const Account account = ledger.accounts.batches + *place;
     Cost all;
     Cost time;
-    for (const Movement& movement : books.ledger.movements) {
+    for (const Movement& movement : ledger.movements) {
         if (movement.to != account) continue;
         all += movement.cost;
         const AccountKind from = records.kind(movement.from);
@@ -252,39 +251,36 @@ reports::Table batch_inputs(const Books& books, Key<Batch> key) {
         const std::string what = poured ? say("poured off {batch}", arg("batch", records.batch(movement.from).code))
                                         : records.material(movement).name;
         table.rows.push_back(
-            {words_cell(what),
-             movement.quantity != 0 ? held_cell(records.material(movement), movement.quantity) : no_cell(),
-             from == AccountKind::lot ? words_cell(records.lot(movement.from).code) : no_cell(),
+            {Cell{.shown = what}, movement.quantity != 0 ? held(records.material(movement), movement.quantity) : Cell{},
+             from == AccountKind::lot ? Cell{.shown = records.lot(movement.from).code} : Cell{},
              money_cell(number(movement.cost.cash()), currency), money_cell(number(movement.cost.full()), currency)});
     }
     if (!time.is_zero())
-        table.rows.push_back({words_cell(say("time at the bench")),
-                              number_cell(number(time.hands_on), reports::shown_minutes(number(time.hands_on))),
-                              no_cell(), money_cell(number(time.cash()), currency),
+        table.rows.push_back({Cell{.shown = say("time at the bench")},
+                              Cell{.shown = shown_minutes(number(time.hands_on)), .number = number(time.hands_on)},
+                              Cell{}, money_cell(number(time.cash()), currency),
                               money_cell(number(time.full()), currency)});
-    table.rows.push_back({words_cell(say("all together")), no_cell(), no_cell(),
-                          money_cell(number(all.cash()), currency), money_cell(number(all.full()), currency)});
+    table.rows.push_back({Cell{.shown = say("all together")}, Cell{}, Cell{}, money_cell(number(all.cash()), currency),
+                          money_cell(number(all.full()), currency)});
     return table;
 }
 
-std::optional<reports::Chart> batch_chart(const Books& books, Key<Batch> key) {
-    const auto cost = batch_cost(books, key);
+std::optional<Chart> batch_chart(const Shop& shop, const Ledger& ledger, Key<Batch> key) {
+    const auto cost = batch_cost(shop, ledger, key);
     if (!cost || !(cost->with_time() > 0)) return std::nullopt;
-    const std::string currency = reports::currency_of(books.shop);
-    reports::StackedBar bar{.label = reports::called(books.shop, books.shop.find(key)->bar),
-                            .total_shown = reports::bare_money(cost->with_time(), currency)};
-    reports::StackedBars bars{.value_label = say("{currency} a bar", arg("currency", currency))};
+    const std::string currency = currency_of(shop);
+    StackedBar bar{.label = called(shop, shop.find(key)->bar), .total_shown = bare_money(cost->with_time(), currency)};
+    StackedBars bars{.value_label = say("{currency} a bar", arg("currency", currency))};
     for (std::size_t i = 0; i < kBarParts; ++i) {
         const BarPart part{static_cast<std::uint8_t>(i)};
         if (cost->parts[i] == 0) continue;
-        bars.series.push_back(
-            {part_name(part), is_time(part) ? reports::SeriesKind::time : reports::SeriesKind::goods});
+        bars.series.push_back({part_name(part), is_time(part) ? SeriesKind::time : SeriesKind::goods});
         bar.values.push_back(cost->parts[i]);
-        bar.shown.push_back(reports::bare_money(cost->parts[i], currency));
+        bar.shown.push_back(bare_money(cost->parts[i], currency));
     }
     bars.bars.push_back(std::move(bar));
-    return reports::Chart{
-        .title = say("What one bar costs"), .sentence = batch_sentence(books, key), .data = std::move(bars)};
+    return Chart{
+        .title = say("What one bar costs"), .sentence = batch_sentence(shop, ledger, key), .data = std::move(bars)};
 }
 
-}  // namespace dyestead::gui
+}  // namespace dyestead::reports
