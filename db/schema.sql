@@ -148,6 +148,21 @@ CREATE TABLE waiting_share (
   share_bottom INTEGER NOT NULL CHECK (share_bottom BETWEEN 1 AND 100000000000 AND share_top <= share_bottom)
 ) STRICT;
 
+-- What sowing is reckoned with, from a day on; of the frosts only day and month count.
+CREATE TABLE sowing_rule (
+  key INTEGER PRIMARY KEY CHECK (key > 0),
+  code TEXT NOT NULL CHECK (code <> ''),
+  "from" INTEGER NOT NULL CHECK ("from" BETWEEN -719528 AND 2932896),
+  last_frost INTEGER CHECK (last_frost BETWEEN -719528 AND 2932896),
+  first_frost INTEGER CHECK (first_frost BETWEEN -719528 AND 2932896),
+  germination_top INTEGER CHECK (germination_top BETWEEN 0 AND 100000000000),
+  germination_bottom INTEGER CHECK (germination_bottom BETWEEN 1 AND 100000000000),
+  reserve_top INTEGER CHECK (reserve_top BETWEEN 0 AND 100000000000),
+  reserve_bottom INTEGER CHECK (reserve_bottom BETWEEN 1 AND 100000000000),
+  CHECK ((germination_top IS NULL) = (germination_bottom IS NULL)),
+  CHECK ((reserve_top IS NULL) = (reserve_bottom IS NULL))
+) STRICT;
+
 -- Money that went out for no delivery.
 CREATE TABLE paid_out (
   key INTEGER PRIMARY KEY CHECK (key > 0),
@@ -1230,6 +1245,29 @@ CREATE TABLE price (
   shelf INTEGER NOT NULL CHECK (shelf BETWEEN 0 AND 1000000000000000000)
 ) STRICT;
 CREATE INDEX price_bar ON price (bar);
+
+-- What a shop that sells on is asked for a bar, from a day on.
+CREATE TABLE wholesale_price (
+  key INTEGER PRIMARY KEY CHECK (key > 0),
+  code TEXT NOT NULL CHECK (code <> ''),
+  "from" INTEGER NOT NULL CHECK ("from" BETWEEN -719528 AND 2932896),
+  bar INTEGER NOT NULL REFERENCES material DEFERRABLE INITIALLY DEFERRED,
+  price INTEGER NOT NULL CHECK (price BETWEEN 0 AND 1000000000000000000)
+) STRICT;
+CREATE INDEX wholesale_price_bar ON wholesale_price (bar);
+
+-- What a colour's own powder would sell for as powder, from a day on.
+CREATE TABLE powder_price (
+  key INTEGER PRIMARY KEY CHECK (key > 0),
+  code TEXT NOT NULL CHECK (code <> ''),
+  "from" INTEGER NOT NULL CHECK ("from" BETWEEN -719528 AND 2932896),
+  colour INTEGER NOT NULL REFERENCES colour DEFERRABLE INITIALLY DEFERRED,
+  pack INTEGER NOT NULL CHECK (pack BETWEEN 0 AND 1000000000000),
+  pack_unit TEXT NOT NULL,
+  pack_mark TEXT NOT NULL CHECK (pack_mark IN ('measured', 'about', 'method')),
+  price INTEGER NOT NULL CHECK (price BETWEEN 0 AND 1000000000000000000)
+) STRICT;
+CREATE INDEX powder_price_colour ON powder_price (colour);
 
 -- What the maker believes people would pay for a bar of this colour.
 CREATE TABLE price_belief (

@@ -7,6 +7,7 @@
 #include "reports/begin_document.h"
 #include "reports/cells.h"
 #include "reports/words/names.h"
+#include "reports/words/price_words.h"
 #include "reports/words/say.h"
 #include "reports/words/unsaid_words.h"
 
@@ -29,6 +30,8 @@ public:
         changed();
         add_table(document_, aims());
         add_table(document_, costs());
+        add_table(document_, for_shops());
+        bundles();
         missing();
         document_.blocks.push_back(Paragraph{
             tr("Set on what making the bar again would cost today, which is not what the bars on the shelf did cost. "
@@ -133,6 +136,42 @@ private:
         return table;
     }
 
+    Table for_shops() const {
+        Table table{
+            .title = say("For shops that sell on, {currency} a bar", arg("currency", currency_)),
+            .columns = {
+                {tr("bar")}, {tr("asked of shops")}, {tr("floor")}, {tr("pays your hours")}, {tr("left over of it")}}};
+        for (std::size_t i = 1; i < table.columns.size(); ++i) table.columns[i].align = Align::right;
+        for (const BarPrice& each : answer_.bars)
+            if (each.wholesale.floor)
+                table.rows.push_back({Cell{.shown = called(shop_, each.bar)}, money(each.wholesale.price),
+                                      money(each.wholesale.floor), money(each.wholesale.full_cost),
+                                      money(each.wholesale.left)});
+        table.note =
+            tr("Asked: the price put down for shops, else that of the last wholesale order. Nobody stands at a stall "
+               "for these bars, so no selling time and none of the stall's cost is in; packing is not reckoned. Left "
+               "over: before your time.");
+        return table;
+    }
+
+    void bundles() {
+        Table table{.title = say("Several bars for one price, {currency}", arg("currency", currency_)),
+                    .columns = {{tr("bundle")},
+                                {tr("bars"), Align::right},
+                                {tr("price"), Align::right},
+                                {tr("a bar"), Align::right},
+                                {tr("clears every floor at"), Align::right},
+                                {tr("pays your hours at"), Align::right}}};
+        for (const BundlePrice& each : answer_.bundles)
+            table.rows.push_back({Cell{.shown = each.what},
+                                  Cell{.shown = fmt::to_string(each.bars), .number = each.bars}, money(each.price),
+                                  money(each.a_bar()), money(each.clears_floor), money(each.clears_cost)});
+        table.note = tr(
+            "Held against the dearest kind that lay on the table: which bars went into a bundle is not written down.");
+        add_table(document_, std::move(table));
+        for (const BundlePrice& each : answer_.bundles) add_paragraph(document_, bundle_sentence(shop_, each));
+    }
+
     void missing() {
         for (const BarPrice& each : answer_.bars) {
             const std::string bar = called(shop_, each.bar);
@@ -162,7 +201,20 @@ private:
             add("earned_per_hour", each.per_hour);
             add("replacement_cost", each.replacement ? std::optional{each.replacement->full()} : std::nullopt);
             add("booked_cost", each.booked_full);
+            add("wholesale", each.wholesale.price);
+            add("wholesale_floor", each.wholesale.floor);
+            add("wholesale_full_cost", each.wholesale.full_cost);
+            add("wholesale_left", each.wholesale.left);
         }
+        int under_floor = 0;
+        int under_cost = 0;
+        for (const BundlePrice& each : answer_.bundles) {
+            under_floor += each.under_floor.empty() ? 0 : 1;
+            under_cost += each.under_floor.empty() && !each.under_cost.empty() ? 1 : 0;
+        }
+        document_.figures.push_back({"bundles", static_cast<double>(answer_.bundles.size())});
+        document_.figures.push_back({"bundles.under_floor", under_floor});
+        document_.figures.push_back({"bundles.under_cost", under_cost});
     }
 
     const Shop& shop_;

@@ -2,10 +2,12 @@
 
 #include "domain/facts/material_amount.h"
 #include "domain/text/amounts.h"
+#include "reports/add_blocks.h"
 #include "reports/begin_document.h"
 #include "reports/cells.h"
 #include "reports/words/language.h"
 #include "reports/words/names.h"
+#include "reports/words/reorder_words.h"
 #include "reports/words/say.h"
 
 namespace dyestead::reports {
@@ -27,7 +29,9 @@ public:
         document_.blocks.push_back(Headline{headline()});
         for (const DraftOrder& order : answer_.orders) document_.blocks.push_back(draft(order));
         shelf();
+        colours();
         going_off();
+        twice();
         figures();
         return std::move(document_);
     }
@@ -98,7 +102,15 @@ private:
                  Cell{.shown = what_to_do(row)}});
         table.note = say_count("One planned batch is counted.", "{count} planned batches are counted.",
                                static_cast<std::uint64_t>(answer_.plans));
-        if (!table.rows.empty()) document_.blocks.push_back(std::move(table));
+        add_table(document_, std::move(table));
+        for (const ReorderRow& row : answer_.rows)
+            if (row.lead.over_a_year)
+                add_paragraph(
+                    document_,
+                    say("{what}: a delivery is said to take more than a year, or took it; reckoned as one year. "
+                        "Look whether the days are typed right.",
+                        arg("what", called(shop_, row.material))),
+                    Tone::small);
     }
 
     static std::string what_to_do(const ReorderRow& row) {
@@ -106,6 +118,18 @@ private:
         if (!row.order) return tr("find a supplier");
         if (row.late) return tr("order today; it will be late");
         return tr("order");
+    }
+
+    void colours() {
+        if (answer_.colours.empty()) return;
+        document_.blocks.push_back(Section{tr("Colour that runs short: buy it in, or pour fewer")});
+        for (const ColourShort& each : answer_.colours) add_paragraphs(document_, colour_short_sentences(shop_, each));
+    }
+
+    void twice() {
+        if (answer_.twice.empty()) return;
+        document_.blocks.push_back(Section{tr("Got in two ways")});
+        for (const BoughtTwice& each : answer_.twice) add_paragraphs(document_, bought_twice_sentences(shop_, each));
     }
 
     void going_off() {
@@ -132,6 +156,20 @@ private:
         for (const DraftOrder& order : answer_.orders) goods += units(order.goods + order.carriage);
         document_.figures.push_back({"orders.cost", goods});
         document_.figures.push_back({"going_off", static_cast<double>(answer_.going_off.size())});
+        document_.figures.push_back({"bought_twice", static_cast<double>(answer_.twice.size())});
+        document_.figures.push_back({"colours_short", static_cast<double>(answer_.colours.size())});
+        for (const ColourShort& each : answer_.colours) {
+            const Material* material = shop_.find(each.material);
+            if (material == nullptr) continue;
+            const auto add = [&](const char* what, std::optional<double> value) {
+                document_.figures.push_back({fmt::format("{}.{}", material->code, what), value});
+            };
+            add("short", static_cast<double>(each.short_by) / 1e3);  // g, ml or pieces
+            add("buy", each.buy ? std::optional{static_cast<double>(each.buy_quantity) / 1e3} : std::nullopt);
+            add("buy_cost", each.buy_cost);
+            add("loaves_fewer", each.loaves());
+            add("loaves_fewer_left", each.left());
+        }
     }
 
     const Shop& shop_;

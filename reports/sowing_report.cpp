@@ -33,17 +33,28 @@ public:
                 tr("A bad year takes the worst season on record at every step together, a good one the best: few "
                    "years will be as bad or as good. Failed plantings and failed vats are in."),
                 Tone::small);
-            add_paragraph(
-                document_,
-                tr("Frost dates are not on record: where a frost can still come after the day given, sow under "
-                   "cover and plant out later."),
-                Tone::small);
+            add_paragraph(document_, frost_note(), Tone::small);
         }
         figures();
         return std::move(document_);
     }
 
 private:
+    std::string frost_note() const {
+        const SowingRule rule = sowing_rule_in_force(shop_, ledger_.as_of);
+        if (rule.last_frost && rule.first_frost)
+            return tr(
+                "Frosts are taken as you set them for a usual year; a late one can come all the same. They are held "
+                "against annuals only.");
+        if (rule.last_frost || rule.first_frost)
+            return tr(
+                "One of the two frosts of a usual year is set, the other is not: set both in the settings, and look "
+                "at the sky.");
+        return tr(
+            "Frost dates are not on record (the settings take them): where a frost can still come after the day given, "
+            "sow under cover and plant out later.");
+    }
+
     std::string plant(const ColourSowing& colour) const {
         return colour.plant ? called(shop_, *colour.plant) : std::string{};
     }
@@ -221,6 +232,7 @@ private:
             // g, or pieces
             years("seed", each.seed ? thousandth(each.seed->of) : YearRange{});
             one("seed_to_buy", each.seed && each.seed->to_buy ? std::optional{*each.seed->to_buy / 1e3} : std::nullopt);
+            one("seed_coming_up", each.seed ? each.seed->coming : std::nullopt);
             one("standing_m2", each.standing.m2);
             years("standing_bars", each.standing.bars);
             one("bars_in_stock", each.bars_in_stock);

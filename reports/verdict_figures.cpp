@@ -66,6 +66,17 @@ void add(Figures& out, const Breakevens& full, const Breakevens& cash) {
     out.add("breakeven", "bought_price_per_gram_cash", cash.bought_price_per_gram.value);
 }
 
+void add(Figures& out, const std::optional<PowderSold>& powder) {
+    const PowderSold unknown;
+    const PowderSold& of = powder ? *powder : unknown;
+    out.add("powder", "price_per_gram", powder ? std::optional{of.price_per_gram} : std::nullopt);
+    out.add("powder", "left_per_gram", of.left_per_gram);
+    out.add("powder", "left_per_dye_hour", of.left_per_dye_hour);
+    out.add("powder", "soap_left_per_gram", of.soap_left_per_gram);
+    out.add("powder", "soap_left_per_dye_hour", of.soap_left_per_dye_hour);
+    out.add("powder", "even_price_per_gram", of.even_price_per_gram);
+}
+
 void add(Figures& out, std::string_view key, const std::optional<Band>& band) {
     const auto value = [&](double Band::*of) { return band ? std::optional{*band.*of} : std::nullopt; };
     out.add("doubt", fmt::format("{}_p10", key), value(&Band::bad));
@@ -104,6 +115,7 @@ std::vector<Figure> all_figures(const Verdict& verdict) {
     add(out, "home_cash_margin_per_bar", doubt.cash_margin);
     add(out, "home_full_margin_per_bar", doubt.full_margin);
     add(out, "extra_dye_hour_earned", doubt.earned_per_hour);
+    add(out, verdict.figures.powder);
     std::ranges::move(out.take(), std::back_inserter(all));
     return all;
 }

@@ -11,6 +11,7 @@
 #include "reports/words/doubt_words.h"
 #include "reports/words/improve_words.h"
 #include "reports/words/names.h"
+#include "reports/words/powder_words.h"
 #include "reports/words/say.h"
 #include "reports/words/verdict_finding_words.h"
 #include "reports/words/verdict_notes.h"
@@ -26,9 +27,11 @@ void add_answer(Document& to, const Shop& shop, const Verdict& verdict) {
     add_paragraph(to, your_hours_line(shop, verdict));
     add_paragraph(to, what_would_turn_it_line(shop, verdict));
     add_paragraphs(to, doubt_lines(shop, verdict));
+    add_paragraph(to, powder_line(shop, verdict));
     add_paragraph(to, stands_on_line(shop, verdict), Tone::small);
     add_paragraph(to, verdict_is_a_sum(), Tone::small);
     add_paragraphs(to, verdict_cautions(shop, verdict), Tone::caution);
+    add_paragraph(to, powder_caution(verdict), Tone::caution);
 }
 
 void add_one_bar(Document& to, const Shop& shop, const Verdict& verdict) {

@@ -64,14 +64,18 @@ Table what_matters(const Shop& shop, const Verdict& verdict) {
                             {tr("as in a bad year"), Align::right},
                             {tr("as in a usual one"), Align::right},
                             {tr("as in a good one"), Align::right},
-                            {tr("knowing it first is worth"), Align::right}},
+                            {tr("knowing it first is worth"), Align::right},
+                            {tr("one more record narrows it by"), Align::right}},
                 .note = say("An hour counts here at what it has to bring, {hurdle}. A bad year is worse than nine in "
-                            "ten, a good one better than nine in ten.",
+                            "ten, a good one better than nine in ten. One more record: a vat, a shade test, a "
+                            "planting, whichever tells of it.",
                             arg("hurdle", shown_money(verdict.figures.extra_dye_hour.hurdle.value_or(0), currency)))};
     for (const Matter& matter : verdict.doubt.matters) {
-        table.rows.push_back({text(doubt_of_words(matter.of)), money_cell(matter.season.bad, currency),
-                              money_cell(matter.season.usual, currency), money_cell(matter.season.good, currency),
-                              money_cell(matter.perfect_forecast, currency)});
+        table.rows.push_back(
+            {text(doubt_of_words(matter.of)), money_cell(matter.season.bad, currency),
+             money_cell(matter.season.usual, currency), money_cell(matter.season.good, currency),
+             money_cell(matter.perfect_forecast, currency),
+             cell_of(matter.one_more ? std::optional{1 - *matter.one_more} : std::nullopt, shown_percent)});
     }
     return table;
 }

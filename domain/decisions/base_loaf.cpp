@@ -1,21 +1,30 @@
 #include "domain/decisions/base_loaf.h"
 
 #include <algorithm>
-#include <map>
 #include <set>
 #include <tuple>
+#include <vector>
 
 namespace dyestead {
 namespace {
 
-// The first cut of a batch by the ledger's day.
-const Cut* cut_of(const Records& records, Key<Batch> batch) {
-    const Cut* first = nullptr;
-    for (const Cut& cut : records.shop.all<Cut>())
-        if (cut.batch == batch && cut.date <= records.ledger.as_of &&
-            (first == nullptr || std::pair{cut.date, cut.key} < std::pair{first->date, first->key}))
-            first = &cut;
+// The first cut of each batch by the ledger's day, by the batch's place in the shop; null: not cut yet.
+std::vector<const Cut*> first_cuts(const Records& records) {
+    const auto& batches = records.shop.all<Batch>();
+    std::vector<const Cut*> first(batches.size());
+    for (const Cut& cut : records.shop.all<Cut>()) {
+        const Batch* batch = cut.date <= records.ledger.as_of ? records.shop.find(cut.batch) : nullptr;
+        if (batch == nullptr) continue;
+        const Cut*& known = first[static_cast<std::size_t>(batch - batches.data())];
+        if (known == nullptr || std::pair{cut.date, cut.key} < std::pair{known->date, known->key}) known = &cut;
+    }
     return first;
+}
+
+// Whether a movement comes from a fact of this kind.
+template <class Fact>
+bool is_from(const Records& records, const Movement& movement) {
+    return records.ledger.sources[movement.source].fact.kind == kKindOf<Fact>;
 }
 
 int good_bars(const Cut& cut) {
@@ -24,7 +33,7 @@ int good_bars(const Cut& cut) {
 
 // What a batch without colour would not have taken.
 bool is_for_colour(const Records& records, const Movement& movement) {
-    if (records.from<BatchUse>(movement) != nullptr) {
+    if (is_from<BatchUse>(records, movement)) {
         const Material& material = records.material(movement);
         return material.kind == MaterialKind::pigment || material.purpose == Purpose::colourant;
     }
@@ -34,8 +43,8 @@ bool is_for_colour(const Records& records, const Movement& movement) {
 
 bool comes_after_the_cut(const Records& records, const Movement& movement) {
     // Time of a sitting, too, goes to the bars when their batch was cut by then.
-    return movement.from == account(Boundary::overhead) || records.from<SittingAt>(movement) != nullptr ||
-           records.from<Wrapping>(movement) != nullptr || records.from<WrappingUse>(movement) != nullptr;
+    return movement.from == account(Boundary::overhead) || is_from<SittingAt>(records, movement) ||
+           is_from<Wrapping>(records, movement) || is_from<WrappingUse>(records, movement);
 }
 
 struct BarsPoured {
@@ -45,15 +54,16 @@ struct BarsPoured {
     auto rank() const { return std::tuple{own, bought, any}; }
 };
 
-BarsPoured bars_poured(const Records& records, const Recipe& recipe, Key<Colour> colour, Window days) {
+BarsPoured bars_poured(const Records& records, const std::vector<const Cut*>& cuts, const Recipe& recipe,
+                       Key<Colour> colour, Window days) {
     const auto* own = colouring_of(records.shop, recipe.key, Colouring::own, colour);
     const auto* bought = colouring_of(records.shop, recipe.key, Colouring::bought, colour);
     BarsPoured poured;
     if (own == nullptr && bought == nullptr) return poured;
-    for (const Batch& batch : records.shop.all<Batch>()) {
-        if (batch.recipe != recipe.key || !days.contains(batch.date)) continue;
-        const Cut* cut = cut_of(records, batch.key);
-        if (cut == nullptr) continue;
+    for (std::size_t i = 0; i < cuts.size(); ++i) {
+        const Batch& batch = records.shop.all<Batch>()[i];
+        const Cut* cut = cuts[i];
+        if (cut == nullptr || batch.recipe != recipe.key || !days.contains(batch.date)) continue;
         const double good = good_bars(*cut);
         poured.any += good;
         if (own != nullptr && batch.bar == own->bar)
@@ -67,26 +77,30 @@ BarsPoured bars_poured(const Records& records, const Recipe& recipe, Key<Colour>
 }  // namespace
 
 BaseLoaf base_loaf(const Records& records, const Recipe& recipe, Window days) {
+    const auto& all_batches = records.shop.all<Batch>();
+    const std::vector<const Cut*> cuts = first_cuts(records);
     BaseLoaf base;
-    std::set<Key<Batch>> batches;
+    std::vector<std::size_t> batches;  // by place
     std::set<Key<Lot>> lots;
-    for (const Batch& batch : records.shop.all<Batch>()) {
-        if (batch.recipe != recipe.key || !days.contains(batch.date)) continue;
-        const Cut* cut = cut_of(records, batch.key);
-        if (cut == nullptr) continue;
-        batches.insert(batch.key);
-        lots.insert(cut->lot);
-        base.loaves += batch.loaves;
-        base.good_bars += good_bars(*cut);
+    std::vector<bool> counts(records.ledger.lots.size());  // by place
+    for (std::size_t i = 0; i < cuts.size(); ++i) {
+        if (cuts[i] == nullptr || all_batches[i].recipe != recipe.key || !days.contains(all_batches[i].date)) continue;
+        batches.push_back(i);
+        lots.insert(cuts[i]->lot);
+        if (const LotState* state = records.state(cuts[i]->lot))
+            counts[static_cast<std::size_t>(state - records.ledger.lots.data())] = true;
+        base.loaves += all_batches[i].loaves;
+        base.good_bars += good_bars(*cuts[i]);
     }
     // Of each batch, of any recipe: what it took without colour, less what was poured off into another.
-    std::map<Key<Batch>, Cost> without_colour;
+    std::vector<Cost> without_colour(all_batches.size());
+    const auto at = [&](Account batch) -> Cost& { return without_colour[records.ledger.accounts.index(batch)]; };
     for (const Movement& movement : records.ledger.movements) {
         if (records.kind(movement.to) == AccountKind::batch) {
-            Cost& into = without_colour[records.batch(movement.to).key];
+            Cost& into = at(movement.to);
             if (records.kind(movement.from) == AccountKind::batch) {
                 const Ratio share = records.batch(movement.to).split_share.value_or(Ratio{});
-                Cost& from = without_colour[records.batch(movement.from).key];
+                Cost& from = at(movement.from);
                 const Cost poured_off = share_of(from, share.top, share.bottom);
                 from -= poured_off;
                 into += poured_off;
@@ -94,11 +108,11 @@ BaseLoaf base_loaf(const Records& records, const Recipe& recipe, Window days) {
                 into += movement.cost;
             }
         } else if (records.kind(movement.to) == AccountKind::lot) {
-            if (lots.contains(records.lot(movement.to).key) && comes_after_the_cut(records, movement))
+            if (counts[records.ledger.accounts.index(movement.to)] && comes_after_the_cut(records, movement))
                 base.cost += movement.cost;
         }
     }
-    for (const Key<Batch> batch : batches) base.cost += without_colour[batch];
+    for (const std::size_t batch : batches) base.cost += without_colour[batch];
     for (const Wrapping& wrapping : records.shop.all<Wrapping>())
         if (wrapping.date <= records.ledger.as_of && lots.contains(wrapping.lot)) base.wrapped_bars += wrapping.bars;
     return base;
@@ -107,8 +121,9 @@ BaseLoaf base_loaf(const Records& records, const Recipe& recipe, Window days) {
 BaseRecipe base_recipe(const Records& records, Key<Colour> colour, Window days) {
     BaseRecipe best;
     BarsPoured most;
+    const std::vector<const Cut*> cuts = first_cuts(records);
     for (const Recipe& recipe : records.shop.all<Recipe>()) {
-        const BarsPoured poured = bars_poured(records, recipe, colour, days);
+        const BarsPoured poured = bars_poured(records, cuts, recipe, colour, days);
         if (poured.any <= 0) continue;
         const bool more = best.recipe == nullptr || poured.rank() > most.rank() ||
                           (poured.rank() == most.rank() && recipe.code < best.recipe->code);

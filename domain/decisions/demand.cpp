@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <map>
 
 namespace dyestead {
 namespace {
@@ -18,8 +19,17 @@ double log_poisson(double mean, int n) {
 
 // P(D >= n) for a Poisson demand.
 double at_least(double mean, int n) {
+    constexpr double kFarthest = 600;  // beyond it exp(-mean) is nought to a double
     double below = 0;
-    for (int k = 0; k < n; ++k) below += std::exp(log_poisson(mean, k));
+    if (mean > 0 && mean < kFarthest) {
+        double term = std::exp(-mean);
+        for (int k = 0; k < n; ++k) {
+            below += term;
+            term *= mean / (k + 1);
+        }
+    } else {
+        for (int k = 0; k < n; ++k) below += std::exp(log_poisson(mean, k));
+    }
     return std::max(0.0, 1 - below);
 }
 
@@ -34,9 +44,20 @@ Grid posterior(const RatePrior& prior, const std::vector<DemandRecord>& records)
     constexpr int kSteps = 1'200;
     double sold = prior.shape;
     double exposure = prior.exposure;
+    // A rate's Poisson chances of all that was not sold out come to rate^sold exp(-rate exposure), but for a factor
+    // that no rate changes. What was sold out is reckoned once for all days alike.
+    double told_sold = prior.shape;
+    double told_exposure = prior.exposure;
+    std::map<std::pair<double, int>, int> sold_out;
     for (const DemandRecord& each : records) {
         sold += each.sold;
         exposure += each.exposure;
+        if (each.sold_out) {
+            ++sold_out[{each.exposure, each.sold}];
+        } else {
+            told_sold += each.sold;
+            told_exposure += each.exposure;
+        }
     }
     const double centre = std::log(sold / exposure);
     // Wide enough for the slowest and the fastest rate that could matter, censored records in.
@@ -46,12 +67,9 @@ Grid posterior(const RatePrior& prior, const std::vector<DemandRecord>& records)
     for (int i = 0; i < kSteps; ++i) {
         const double at = centre - reach + 2 * reach * (i + 0.5) / kSteps;
         const double rate = std::exp(at);
-        double log_weight = prior.shape * at - prior.exposure * rate;  // density times rate, for the log grid
-        for (const DemandRecord& each : records) {
-            const double mean = rate * each.exposure;
-            log_weight +=
-                each.sold_out ? std::log(std::max(at_least(mean, each.sold), 1e-300)) : log_poisson(mean, each.sold);
-        }
+        double log_weight = told_sold * at - told_exposure * rate;  // density times rate, for the log grid
+        for (const auto& [day, days] : sold_out)
+            log_weight += days * std::log(std::max(at_least(rate * day.first, day.second), 1e-300));
         grid.rate.push_back(rate);
         logs.push_back(log_weight);
     }

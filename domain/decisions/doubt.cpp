@@ -104,6 +104,20 @@ Season with(Season season, DoubtOf of, double value) {
     return season;
 }
 
+// How wide the predictive draws are for each unit of spread, with so many records.
+double width(int records) {
+    const boost::math::students_t t{records - 1.0};
+    return boost::math::quantile(t, kGood) * std::sqrt(1 + 1.0 / records);
+}
+
+// Of the number that fail among so many to come, known from so many counted (Jeffreys' prior): what one count more
+// leaves of its standard deviation, on average. By the law of total variance, with m to come, S = counted + 1 and the
+// chance p known so far: Var = m p (1 - p) (m + S)/(S + 1), of which one count takes off m2 p (1 - p)/(S + 1)2.
+double one_more_count(int counted, int to_come) {
+    const double known = counted + 1.0;
+    return std::sqrt(1 - to_come / ((known + 1) * (to_come + known)));
+}
+
 class Weighing {
 public:
     Weighing(const DoubtInput& input, const std::vector<DrawnSeason>& drawn, int vats)
@@ -118,8 +132,10 @@ public:
         std::vector<Matter> result;
         for (const DoubtOf of : kAll) {
             const Band& at = drawn_of_.at(of);
-            Matter matter{
-                of, {value_at(of, at.bad), value_at(of, at.usual), value_at(of, at.good)}, perfect_forecast(of)};
+            Matter matter{of,
+                          {value_at(of, at.bad), value_at(of, at.usual), value_at(of, at.good)},
+                          perfect_forecast(of),
+                          one_more(of)};
             // Where growing loses, a lost crop loses less: true, and no help to anybody.
             if (matter.season.good > matter.season.bad || matter.perfect_forecast > 0) result.push_back(matter);
         }
@@ -165,6 +181,26 @@ private:
         return std::max(0.0, (by_group - std::max(0.0, all)) / static_cast<double>(count));
     }
 
+    std::optional<double> one_more(DoubtOf of) const {
+        int gave = 0;
+        int tested = 0;
+        for (const VatPoint& vat : input_.vats) {
+            if (vat.grams <= 0 || vat.kg <= 0) continue;
+            ++gave;
+            tested += vat.strength ? 1 : 0;
+        }
+        switch (of) {
+            case DoubtOf::yield:
+            case DoubtOf::vat_time: return width(gave + 1) / width(gave);
+            case DoubtOf::strength:
+                // With fewer, the spread is another thing's.
+                return tested < 2 ? std::nullopt : std::optional{width(tested + 1) / width(tested)};
+            case DoubtOf::failed_vats: return one_more_count(static_cast<int>(input_.vats.size()), vats_);
+            case DoubtOf::lost_crop: return one_more_count(input_.plantings, 1);
+        }
+        return std::nullopt;
+    }
+
     const DoubtInput& input_;
     Measures measures_;
     const std::vector<DrawnSeason>& drawn_;
@@ -172,12 +208,6 @@ private:
     std::map<DoubtOf, Band> drawn_of_;
     Season usual_;
 };
-
-// How wide the predictive draws are for each unit of spread, with so many vats on record.
-double width(int vats) {
-    const boost::math::students_t t{vats - 1.0};
-    return boost::math::quantile(t, kGood) * std::sqrt(1 + 1.0 / vats);
-}
 
 int vats_of_last_season(const DoubtInput& input) {
     std::map<int, int> vats;

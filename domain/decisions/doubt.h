@@ -6,6 +6,8 @@
 //   4 to 7: variances, and one correlation of yield and strength (more powder is weaker);
 //   2 or 3: only the least, the middle and the most on record, no chance;
 //   one season: no chance either, only a bad, a usual and a good one.
+// Strength, until two vats' powders are tested, spreads as the maker says of the plant (a bad, a usual, a good year, as
+// PERT), else as yields do.
 // Draws are predictive: Student's t with n - 1 degrees, scale times sqrt(1 + 1/n), the season's part shared by all its
 // vats (half the variance while fewer than three seasons tell). A vat that gives nothing and a crop that is lost are
 // drawn from their counts, the chance itself from Jeffreys' beta. The same question gives the same answer.
@@ -28,6 +30,12 @@ struct VatPoint {
     std::optional<double> strength;
 };
 
+struct Band {
+    double bad = 0;
+    double usual = 0;
+    double good = 0;
+};
+
 struct DoubtInput {
     Model model;  // a usual season's
     bool plain_price_known = false;
@@ -42,12 +50,8 @@ struct DoubtInput {
     double garden_cash_of_lost = 0;            // a kilo: what lost plantings add to the model's garden cash
     double garden_minutes_of_lost = 0;         // a kilo
     double yield_strength_correlation = -0.5;  // with 4 to 7 vats
-};
-
-struct Band {
-    double bad = 0;
-    double usual = 0;
-    double good = 0;
+    // What the maker says of the plant's strength, drawn from while fewer than two vats' powders are tested.
+    std::optional<Band> strength_stated;
 };
 
 enum class DoubtOf : std::uint8_t { yield, vat_time, strength, failed_vats, lost_crop };
@@ -58,6 +62,9 @@ struct Matter {
     Band season;  // home less bought over the season, at the hurdle, at its bad, usual and good
     // What knowing it beforehand would be worth in a season: the choice between growing and not could follow it.
     double perfect_forecast = 0;
+    // How much of this input's own spread one more record of it (a vat, a shade test, a planting) would leave; empty
+    // where no record of it says yet how it spreads.
+    std::optional<double> one_more;
     // Where working a vat loses, a season with less to work comes out better.
     double swing() const { return season.good > season.bad ? season.good - season.bad : season.bad - season.good; }
 };

@@ -66,7 +66,9 @@ private:
         CanMake& one = needs_.emplace(price.bar, can_make(shop_, ledger_, price.bar, 1, ledger_.as_of)).first->second;
         const Recipe* recipe = one.loaf.recipe;
         if (recipe == nullptr || recipe->bars_per_loaf <= 0) return result;
-        const BaseLoaf base = base_loaf(records_, *recipe, months_to(ledger_.as_of, kVerdictMonths));
+        const auto [at, is_new] = bases_.try_emplace(recipe->key);
+        if (is_new) at->second = base_loaf(records_, *recipe, months_to(ledger_.as_of, kVerdictMonths));
+        const BaseLoaf& base = at->second;
         result.good_bars = base.bars_a_loaf(*recipe);
         if (base.known() && base.cost.hands_on > Minutes{})
             result.hours = number(base.cost.hands_on) / 60 / base.loaves;
@@ -180,6 +182,7 @@ private:
     const Prices prices_;
     std::map<Key<Material>, double> on_shelf_;  // bars
     std::map<Key<Material>, CanMake> needs_;    // of one loaf
+    std::map<Key<Recipe>, BaseLoaf> bases_;
     EarnsBest result_;
 };
 

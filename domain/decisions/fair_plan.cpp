@@ -5,6 +5,7 @@
 
 #include "domain/decisions/contribution.h"
 #include "domain/decisions/prices.h"
+#include "domain/facts/lines_of.h"
 #include "domain/ledger/fees.h"
 #include "domain/ledger/holds.h"
 #include "domain/ledger/in_force.h"
@@ -44,30 +45,42 @@ private:
         double loss = 0;
     };
 
-    void gather() {
+    bool stood(const Fair& fair) const { return fair.ended == FairEnded::as_usual && fair.date <= ledger_.as_of; }
+
+    // Bars sold, and the hours in which, of some fairs together.
+    struct Trade {
         double bars = 0;
         double hours = 0;
-        double here = 0;
-        double here_hours = 0;
+    };
+
+    void gather() {
+        const LinesOf<FairLine> lines{shop_};
+        Trade all;  // but this fair
+        std::map<std::string, Trade> by_name;
+        const auto add = [&](Trade& trade, const Fair& fair) {
+            for (const FairLine* line : lines(fair.key)) trade.bars += std::max(0, line->taken - line->back);
+            trade.hours += open_hours(fair, terms_);
+        };
+        Trade here;
         for (const Fair& each : shop_.all<Fair>()) {
-            if (each.ended != FairEnded::as_usual || each.date > ledger_.as_of || each.key == fair_.key) continue;
-            double sold = 0;
-            for (const FairLine& line : shop_.all<FairLine>())
-                if (line.head == each.key) sold += std::max(0, line.taken - line.back);
-            bars += sold;
-            hours += open_hours(each, terms_);
+            if (!stood(each)) continue;
+            add(by_name[each.name], each);
+            if (each.key == fair_.key) continue;
+            add(all, each);
             if (each.name != fair_.name) continue;
-            here += sold;
-            here_hours += open_hours(each, terms_);
+            add(here, each);
             plan_.stood_before = true;
         }
-        if (here > 0 && bars > 0) plan_.busy = (here / here_hours) / (bars / hours);
+        const auto busy = [&](const Trade& of) {
+            return of.bars > 0 && all.bars > 0 ? (of.bars / of.hours) / (all.bars / all.hours) : 1;
+        };
+        plan_.busy = busy(here);
         for (const Fair& each : shop_.all<Fair>()) {
-            if (each.ended != FairEnded::as_usual || each.date > ledger_.as_of || each.key == fair_.key) continue;
-            const double exposure = open_hours(each, terms_) * busy(each, hours, bars);
-            for (const FairLine& line : shop_.all<FairLine>())
-                if (line.head == each.key && line.taken > 0)
-                    records_[line.bar].push_back({exposure, std::max(0, line.taken - line.back), line.back <= 0});
+            if (!stood(each) || each.key == fair_.key) continue;
+            const double exposure = open_hours(each, terms_) * busy(by_name[each.name]);
+            for (const FairLine* line : lines(each.key))
+                if (line->taken > 0)
+                    records_[line->bar].push_back({exposure, std::max(0, line->taken - line->back), line->back <= 0});
         }
         std::vector<std::vector<DemandRecord>> kinds;
         for (const auto& [bar, records] : records_) kinds.push_back(records);
@@ -75,25 +88,12 @@ private:
         own_hours();
     }
 
-    double busy(const Fair& of, double all_hours, double all_bars) const {
-        double bars = 0;
-        double hours = 0;
-        for (const Fair& each : shop_.all<Fair>()) {
-            if (each.ended != FairEnded::as_usual || each.date > ledger_.as_of || each.name != of.name) continue;
-            hours += open_hours(each, terms_);
-            for (const FairLine& line : shop_.all<FairLine>())
-                if (line.head == each.key) bars += std::max(0, line.taken - line.back);
-        }
-        return bars > 0 && all_bars > 0 ? (bars / hours) / (all_bars / all_hours) : 1;
-    }
-
     void own_hours() {
         const Fair* newest = nullptr;
         for (const Fair& each : shop_.all<Fair>()) {
-            const bool stood = each.ended == FairEnded::as_usual && each.date <= ledger_.as_of;
             const bool rather = newest == nullptr || (each.name == fair_.name) > (newest->name == fair_.name) ||
                                 ((each.name == fair_.name) == (newest->name == fair_.name) && each.date > newest->date);
-            if (stood && rather) newest = &each;
+            if (stood(each) && rather) newest = &each;
         }
         if (newest == nullptr) return;
         for (const FairTime& line : shop_.all<FairTime>())

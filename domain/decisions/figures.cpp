@@ -99,6 +99,33 @@ PigmentFigures pigment(const Gathered& gathered, double strength, bool tested) {
     return figures;
 }
 
+std::optional<double> an_hour(std::optional<double> a_gram, const PigmentFigures& pigment) {
+    constexpr double kLeast = 0.1;  // minutes a gram: with less there is no hour to speak of
+    const auto& minutes = pigment.hands_on_minutes_per_gram;
+    if (!a_gram || !minutes || *minutes < kLeast) return std::nullopt;
+    return *a_gram / *minutes * 60;
+}
+
+// The gram in soap: against the bar that would be poured if it were not, the better of bought-in and plain.
+std::optional<PowderSold> powder_sold(const Gathered& gathered, const VerdictFigures& figures) {
+    if (!gathered.powder_price) return std::nullopt;
+    const double kept = 1 / (1 + gathered.sales_tax) - gathered.selling.fee_share;
+    PowderSold powder;
+    powder.price_per_gram = *gathered.powder_price;
+    powder.brings_per_gram = kept * powder.price_per_gram;
+    const auto& cost = figures.pigment.cash_cost_per_gram;
+    if (!cost) return powder;
+    powder.left_per_gram = powder.brings_per_gram - *cost;
+    powder.left_per_dye_hour = an_hour(powder.left_per_gram, figures.pigment);
+    const auto& home = figures.home.cash_margin_per_bar;
+    const auto other = std::max(figures.bought.cash_margin_per_bar, figures.plain.cash_margin_per_bar);
+    if (!home || !other || !gathered.dose_per_bar || *gathered.dose_per_bar <= 0) return powder;
+    powder.soap_left_per_gram = (*home - *other) * figures.strength / *gathered.dose_per_bar;
+    powder.soap_left_per_dye_hour = an_hour(powder.soap_left_per_gram, figures.pigment);
+    if (kept > 0) powder.even_price_per_gram = (*powder.soap_left_per_gram + *cost) / kept;
+    return powder;
+}
+
 SeasonFigures season(const Gathered& gathered, double strength, const std::optional<Difference>& bar) {
     const PigmentPool& pool = gathered.pool;
     SeasonFigures figures;
@@ -195,6 +222,7 @@ VerdictFigures figures_at(const Gathered& gathered, double strength, bool tested
     figures.strength = strength;
     alternatives(gathered, strength, figures);
     figures.pigment = pigment(gathered, strength, tested);
+    figures.powder = powder_sold(gathered, figures);
     figures.extra_dye_hour.hurdle = gathered.hurdle();
     figures.extra_dye_hour.soap_hour = gathered.soap_hour;
     figures.model = model_of(gathered, gathered.pool, strength);

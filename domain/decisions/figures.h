@@ -18,6 +18,7 @@ struct Gathered {
     Selling selling;
     LandedPrice landed;
     std::optional<double> dose_per_bar;  // Q
+    std::optional<double> powder_price;  // a gram of the powder itself, as the customer pays
     std::optional<double> target;        // W
     std::optional<double> soap_hour;
     double sales_tax = 0;

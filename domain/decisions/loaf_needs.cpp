@@ -86,19 +86,21 @@ private:
 
     // What the newest batch used for this purpose; else the first on record.
     const Material* used_last(Purpose purpose) const {
+        std::vector<const Material*> all;
+        for (const Material& each : shop_.all<Material>())
+            if (each.purpose == purpose) all.push_back(&each);
+        if (all.size() < 2) return all.empty() ? nullptr : all.front();
         const Material* found = nullptr;
         Day newest{};
         for (const BatchUse& use : shop_.all<BatchUse>()) {
-            const Material* material = shop_.find(use.material);
-            const Batch* batch = shop_.find(use.head);
-            if (material == nullptr || batch == nullptr || material->purpose != purpose) continue;
-            if (batch->date > records_.ledger.as_of || (found != nullptr && batch->date < newest)) continue;
-            found = material;
+            const auto material = std::ranges::find(all, use.material, &Material::key);
+            const Batch* batch = material == all.end() ? nullptr : shop_.find(use.head);
+            if (batch == nullptr || batch->date > records_.ledger.as_of) continue;
+            if (found != nullptr && batch->date < newest) continue;
+            found = *material;
             newest = batch->date;
         }
-        if (found != nullptr) return found;
-        const auto any = std::ranges::find(shop_.all<Material>(), std::optional{purpose}, &Material::purpose);
-        return any == shop_.all<Material>().end() ? nullptr : &*any;
+        return found != nullptr ? found : all.front();
     }
 
     const Material* matching(const Colour* colour) const {

@@ -6,7 +6,9 @@
 
 #include "domain/decisions/bar_prices.h"
 #include "domain/decisions/base_loaf.h"
+#include "domain/decisions/bundle_prices.h"
 #include "domain/decisions/hourly_target.h"
+#include "domain/decisions/price_for_shops.h"
 #include "domain/decisions/selling.h"
 #include "domain/decisions/verdict.h"
 #include "domain/facts/material_amount.h"
@@ -27,11 +29,13 @@ public:
         result_.selling_minutes = sold.minutes_per_bar.value_or(0);
         result_.selling_cost = sold.cost_per_bar.value_or(0);
         result_.hourly_target = hourly_target(shop_, ledger_.as_of);
+        result_.wholesale_terms = wholesale_terms(shop_, ledger_.as_of);
         for (const RecipeColouring& line : shop_.all<RecipeColouring>()) result_.bars.push_back(bar(line));
         std::ranges::sort(result_.bars, {}, [&](const BarPrice& each) {
             const Material* material = shop_.find(each.bar);
             return material == nullptr ? std::string{} : material->name;
         });
+        result_.bundles = bundle_prices(records_, result_);
         return std::move(result_);
     }
 
@@ -42,6 +46,7 @@ private:
         price.replacement = replacement(line, price);
         booked(price);
         if (const auto shelf = shelf_price_in_force(shop_, line.bar, ledger_.as_of)) price.shelf = number(*shelf);
+        price.wholesale = price_for_shops(records_, price, result_.wholesale_terms);
         if (!price.replacement) return price;
         const BarCost& cost = *price.replacement;
         const PriceTerms& terms = result_.terms;
@@ -64,7 +69,7 @@ private:
         const LoafNeeds loaf = loaf_needs(records_, line.bar, 1);
         price.unsaid = loaf.unsaid;
         if (loaf.recipe == nullptr || loaf.recipe->bars_per_loaf <= 0) return std::nullopt;
-        const BaseLoaf base = base_loaf(records_, *loaf.recipe, months_to(ledger_.as_of, kVerdictMonths));
+        const BaseLoaf& base = base_of(*loaf.recipe);
         const double good = base.bars_a_loaf(*loaf.recipe);
         BarCost cost;
         for (const Need& need : loaf.needs) {
@@ -114,6 +119,13 @@ private:
         price.colour_bought = number(*rate * Quantity{Kind::mass, milligrams}) / good;
     }
 
+    const BaseLoaf& base_of(const Recipe& recipe) {
+        const auto known = bases_.find(recipe.key);
+        if (known != bases_.end()) return known->second;
+        return bases_.emplace(recipe.key, base_loaf(records_, recipe, months_to(ledger_.as_of, kVerdictMonths)))
+            .first->second;
+    }
+
     const PigmentFigures& pigment(Key<Colour> colour) {
         const auto known = grown_.find(colour);
         if (known != grown_.end()) return known->second;
@@ -138,6 +150,7 @@ private:
     const Ledger& ledger_;
     const PriceAim& aim_;
     std::map<Key<Colour>, PigmentFigures> grown_;
+    std::map<Key<Recipe>, BaseLoaf> bases_;
     Prices result_;
 };
 

@@ -7,6 +7,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "domain/decisions/loaf_needs.h"
@@ -30,6 +31,16 @@ struct PriceAim {
     double price_step = 0.50;  // shelf prices go up in these
 };
 
+// What shops that sell on are asked for a bar. Nobody stands at a stall for it: no selling time, none of the stall's
+// cost; packing is not reckoned.
+struct Wholesale {
+    std::optional<double> price;      // the price for shops, else of the newest wholesale sale of the last 12 months
+    bool listed = false;              // the former
+    std::optional<double> floor;      // materials and fees come back
+    std::optional<double> full_cost;  // running costs and own hours too
+    std::optional<double> left;       // of the price, before own time
+};
+
 struct BarPrice {
     Key<Material> bar;
     std::optional<BarCost> replacement;           // empty: no price on record for something it takes
@@ -47,6 +58,22 @@ struct BarPrice {
     // The point on the ladder that reaches both aims.
     std::optional<double> advised;
     bool under_aim = false;  // today's price is below it
+    Wholesale wholesale;
+};
+
+// So many bars for one price, at a fair of the last 12 months or one to come: of those called and counted alike, the
+// newest price.
+struct BundlePrice {
+    std::string what;
+    int bars = 0;
+    double price = 0;
+    int sold = 0;                            // at that price in those months
+    std::vector<Key<Material>> of;           // kinds with a known cost that lay on those tables
+    std::vector<Key<Material>> under_floor;  // of these: a bar's part of the price is below its floor
+    std::vector<Key<Material>> under_cost;   // or not that, but below its full cost
+    std::optional<double> clears_floor;      // the price of the bundle that clears the floor of the dearest kind,
+    std::optional<double> clears_cost;       // and its full cost
+    double a_bar() const { return price / bars; }
 };
 
 struct Prices {
@@ -55,6 +82,8 @@ struct Prices {
     double selling_cost = 0;
     std::optional<double> hourly_target;
     std::vector<BarPrice> bars;  // all kinds a recipe makes, by name
+    PriceTerms wholesale_terms;
+    std::vector<BundlePrice> bundles;  // by name
 };
 
 Prices prices(const Shop& shop, const Ledger& ledger, const PriceAim& aim = {});

@@ -38,9 +38,10 @@ public:
     Recalling(const Shop& shop, const Ledger& ledger, std::vector<Account> of) : shop_{shop}, ledger_{ledger} {
         found_.of = std::move(of);
         moves_ = goods_moved(ledger);
-        const auto possible = possible_moves(shop, ledger, moves_);
+        const auto possible = possible_moves(shop, ledger, moves_);  // both in the order of the books
+        const auto booked = static_cast<std::ptrdiff_t>(moves_.size());
         moves_.insert(moves_.end(), possible.begin(), possible.end());
-        std::ranges::stable_sort(moves_, {}, &GoodsMove::movement);
+        std::ranges::inplace_merge(moves_, moves_.begin() + booked, {}, &GoodsMove::movement);
     }
 
     Recall take() {

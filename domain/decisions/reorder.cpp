@@ -7,6 +7,8 @@
 #include <set>
 #include <tuple>
 
+#include "domain/decisions/bought_twice.h"
+#include "domain/decisions/colours_short.h"
 #include "domain/decisions/loaf_needs.h"
 #include "domain/decisions/window.h"
 #include "domain/facts/material_amount.h"
@@ -19,6 +21,7 @@ namespace {
 
 constexpr int kEnoughRecords = 3;
 constexpr int kMostPacks = 200;
+constexpr int kLongestLead = 365;  // days; nobody orders further ahead
 
 class Reckoning {
 public:
@@ -41,6 +44,8 @@ public:
         });
         draft_orders();
         lots_going_off();
+        result_.colours = colours_short(records_, held_, plans_);
+        result_.twice = bought_twice(records_);
         return std::move(result_);
     }
 
@@ -51,12 +56,11 @@ private:
     };
 
     void gather_plans() {
-        std::vector<const Plan*> plans;
         for (const Plan& plan : shop_.all<Plan>())
-            if (plan.noted <= ledger_.as_of && plan.date >= ledger_.as_of) plans.push_back(&plan);
-        std::ranges::sort(plans, {}, [](const Plan* plan) { return std::pair{plan->date, plan->key}; });
-        result_.plans = static_cast<int>(plans.size());
-        for (const Plan* plan : plans)
+            if (plan.noted <= ledger_.as_of && plan.date >= ledger_.as_of) plans_.push_back(&plan);
+        std::ranges::sort(plans_, {}, [](const Plan* plan) { return std::pair{plan->date, plan->key}; });
+        result_.plans = static_cast<int>(plans_.size());
+        for (const Plan* plan : plans_)
             for (const Need& need : loaf_needs(records_, plan->bar, plan->loaves).needs)
                 planned_[need.material].push_back({plan->key, plan->date, need.quantity});
     }
@@ -250,6 +254,7 @@ private:
     const Ledger& ledger_;
     const ReorderTerms& terms_;
     const Holds held_ = holds(shop_, ledger_);
+    std::vector<const Plan*> plans_;  // by day
     std::map<Key<Material>, std::vector<PlannedUse>> planned_;
     std::map<Key<Material>, Used> used_;
     Reorder result_;
@@ -259,11 +264,15 @@ private:
 
 LeadTime lead_time(const Shop& shop, Key<Supplier> supplier, std::optional<int> offered, Day day) {
     LeadTime lead;
+    const auto within_a_year = [&](std::int64_t days) {
+        if (days > kLongestLead) lead.over_a_year = true;
+        return static_cast<int>(std::clamp<std::int64_t>(days, 0, kLongestLead));
+    };
     int sum = 0;
     for (const Delivery& delivery : shop.all<Delivery>()) {
         if (delivery.supplier != supplier || !delivery.ordered || delivery.date > day) continue;
-        const int days = static_cast<int>((delivery.date - *delivery.ordered).count());
-        if (days < 0) continue;
+        if (delivery.date < *delivery.ordered) continue;
+        const int days = within_a_year((delivery.date - *delivery.ordered).count());
         ++lead.records;
         sum += days;
         lead.safe = std::max(lead.safe, days);
@@ -274,8 +283,8 @@ LeadTime lead_time(const Shop& shop, Key<Supplier> supplier, std::optional<int> 
         return lead;
     }
     if (offered) {
-        lead.usual = *offered;
-        lead.safe = std::max(lead.safe, *offered + (*offered + 1) / 2);
+        lead.usual = within_a_year(*offered);
+        lead.safe = std::max(lead.safe, within_a_year(std::int64_t{lead.usual} + (lead.usual + 1) / 2));
         lead.known = true;
     } else if (lead.records > 0) {
         lead.usual = sum / lead.records;

@@ -35,6 +35,7 @@ struct LeadTime {
     int safe = 0;     // the longest on record, or the offer's and a half
     int records = 0;  // deliveries with the day they were ordered
     bool known = false;
+    bool over_a_year = false;  // said or on record; reckoned as a year
 };
 
 struct OrderLine {
@@ -77,11 +78,49 @@ struct GoingOff {
     std::vector<Key<Material>> bars;  // that could use it
 };
 
+// Loaves of one plan not poured, and what they would have left over before own time, selling paid.
+struct PourFewer {
+    Key<Plan> plan;
+    int loaves = 0;
+    std::optional<double> left;  // empty: no price or no cost of the bar is on record
+};
+
+// A colourant, own powder or bought in, that does not last for the plans.
+struct ColourShort {
+    Key<Material> material;
+    Key<Colour> colour;
+    bool own = false;
+    std::int64_t there = 0;
+    std::int64_t short_by = 0;       // for all plans
+    Day runs_out{};                  // the first plan that cannot be met
+    std::optional<Day> next_powder;  // own: when the next of it is dry, as usual
+    // Bought in instead, at equal shade (or simply bought); empty: no match, or no price on record.
+    std::optional<Key<Material>> buy;
+    std::int64_t buy_quantity = 0;
+    std::optional<double> buy_cost;
+    std::vector<PourFewer> fewer;        // the last plans first
+    int loaves() const;                  // of all of them
+    std::optional<double> left() const;  // what not pouring them gives up; empty where one is not known
+};
+
+// The same thing got in two ways: from two suppliers, or put down as two things.
+struct BoughtTwice {
+    std::vector<Key<Material>> materials;  // one, or those that are the same
+    struct From {
+        Key<Offer> offer;     // in force
+        double a_unit = 0;    // money for a kilogram, litre or piece
+        bool bought = false;  // from there, in the last 12 months
+    };
+    std::vector<From> from;  // the cheapest first
+};
+
 struct Reorder {
-    std::vector<ReorderRow> rows;     // the first to run out first
-    std::vector<DraftOrder> orders;   // the first to send first
-    std::vector<GoingOff> going_off;  // by day
-    int plans = 0;                    // still to come
+    std::vector<ReorderRow> rows;      // the first to run out first
+    std::vector<DraftOrder> orders;    // the first to send first
+    std::vector<GoingOff> going_off;   // by day
+    std::vector<ColourShort> colours;  // the first to run out first
+    std::vector<BoughtTwice> twice;
+    int plans = 0;  // still to come
 };
 
 Reorder reorder(const Shop& shop, const Ledger& ledger, const ReorderTerms& terms = {});

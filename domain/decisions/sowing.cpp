@@ -9,6 +9,7 @@
 #include "domain/decisions/sowing_ground.h"
 #include "domain/decisions/verdict.h"
 #include "domain/ledger/holds.h"
+#include "domain/ledger/in_force.h"
 
 namespace dyestead {
 namespace {
@@ -154,9 +155,7 @@ private:
             need.rate_from = SowingFrom::plant;
             need.kind = plant_->seed_rate->quantity.kind();
             need.per_m2 = static_cast<double>(plant_->seed_rate->quantity.in_base());
-            need.reserve = std::max(1.0, terms_.reserve);
-            need.coming = terms_.germination > 0 && terms_.germination <= 1 ? terms_.germination : 1;
-            need.coming_from = SowingFrom::supposed;
+            supposed(need);
         } else if (material != nullptr && before > 0) {
             need.rate_from = SowingFrom::records;
             need.kind = kind_of(material->held_as);
@@ -176,6 +175,20 @@ private:
             if (need.usual_as_held) need.to_buy = std::max(0.0, *need.usual_as_held - need.there);
         }
         result_.seed = need;
+    }
+
+    // As the maker set it, else the program's own. Nothing comes up, or more than all: then it says nothing.
+    void supposed(SeedNeed& need) const {
+        const SowingRule rule = sowing_rule_in_force(shop_, records_.ledger.as_of);
+        const auto share = [](double value) { return value > 0 && value <= 1; };
+        need.coming = share(terms_.germination) ? terms_.germination : 1;
+        need.coming_from = SowingFrom::supposed;
+        if (rule.germination && share(number(*rule.germination))) {
+            need.coming = number(*rule.germination);
+            need.coming_from = SowingFrom::setting;
+        }
+        need.reserve_from = rule.reserve ? SowingFrom::setting : SowingFrom::supposed;
+        need.reserve = std::max(1.0, rule.reserve ? number(*rule.reserve) : terms_.reserve);
     }
 
     // All tries of seed that is still there, together.

@@ -8,7 +8,8 @@
 // of every step together, which is worse than most bad years are.
 // Strength and yield are tied (more powder is weaker), so the worst and best season are those of their product.
 // Seed = rate x area / share that comes up x reserve. The share where no try is on record, and the reserve, are the
-// program's own defaults, no source. No record holds frost dates.
+// program's own defaults, no source; both can be set (SowingRule). So can the frosts of a usual year: an annual is not
+// sown outdoors before the last, and must be cut before the first.
 // Doubles: a forecast, not books.
 #pragma once
 
@@ -24,8 +25,8 @@ namespace dyestead {
 
 struct SowingTerms {
     std::map<Key<Colour>, int> bars{};  // wanted; of a colour not named: as many as were sold in the last 12 months
-    double germination = 0.8;           // where no try is on record; the program's own default
-    double reserve = 1.2;               // sown for one wanted: slugs and gaps; the program's own default
+    double germination = 0.8;           // where no try and no setting says it; the program's own default
+    double reserve = 1.2;               // where no setting says it: for slugs and gaps; the program's own default
 };
 
 enum class SowingGap : std::uint8_t {
@@ -49,6 +50,7 @@ struct SeedNeed {
     std::optional<double> coming;  // the share that comes up; empty where the rate is what was sown before
     SowingFrom coming_from = SowingFrom::nothing;
     double reserve = 1;
+    SowingFrom reserve_from = SowingFrom::nothing;
     YearRange of;                         // base units, for the ground of such a year
     std::optional<Key<Material>> seed;    // what was sown of the plant before
     std::optional<double> usual_as_held;  // base units of the seed as it is held, for a usual year
@@ -56,10 +58,21 @@ struct SeedNeed {
     std::optional<double> to_buy;         // base units, for a usual year
 };
 
+enum class SowDayFrom : std::uint8_t {
+    nothing,
+    usual_cut,   // back from the usual first cut
+    last_sown,   // the day it was sown last
+    last_frost,  // nothing on record says: when the last frost is usually over
+};
+
 struct SowingDays {
     std::optional<Day> sow_by;
-    bool as_last_sown = false;       // the day it was sown last; else back from the usual first cut
-    std::optional<Day> last_chance;  // annuals: for one cut before the season closes, as in the year it closed first
+    SowDayFrom from = SowDayFrom::nothing;
+    std::optional<Day> last_frost;   // annuals, where it is set: before it, under cover only
+    std::optional<Day> first_frost;  // annuals, where it is set: after the sowing
+    std::optional<Day> last_chance;  // annuals: for one cut before the season closes, as in the year it closed first,
+                                     // or before the first frost
+    bool frost_closes = false;       // the frost it is
     std::optional<Day> first_cut;    // as usual
     std::optional<Day> powder_dry;
     std::optional<Day> bars_cured;

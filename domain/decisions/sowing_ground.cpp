@@ -5,9 +5,19 @@
 #include <map>
 
 #include "domain/decisions/contribution.h"
+#include "domain/ledger/in_force.h"
 
 namespace dyestead {
 namespace {
+
+constexpr Days kHalfAYear{182};
+constexpr int kLongestSummer = 1'000;  // days; what is typed beyond it is no annual's
+
+// From sowing to the first cut of an annual.
+std::optional<Days> days_growing(const Plant& plant) {
+    if (!plant.days_to_harvest || plant.years_to_first > 0) return std::nullopt;
+    return Days{std::clamp(*plant.days_to_harvest, 0, kLongestSummer)};
+}
 
 Day in_year(int year, double days_after_new_year) {
     return Day{day_of(year, 1, 1)} + Days{std::lround(days_after_new_year)};
@@ -78,6 +88,28 @@ Day stands_until(const Records& records, const Plant& plant, const Planting& pla
     return lifted >= today ? lifted : (first ? next_after(today, lifted) : day_of(year_of(today), 12, 31));
 }
 
+// An annual that no record tells the day of is sown when the last frost is usually over; one that must be cut before
+// the first frost has its days to the harvest until then.
+void frosts(const Records& records, const Plant& plant, SowingDays& days) {
+    if (plant.years_to_first > 0) return;
+    const Day today = records.ledger.as_of;
+    const SowingRule rule = sowing_rule_in_force(records.shop, today);
+    if (rule.last_frost && !days.sow_by) {
+        days.sow_by = next_after(today, *rule.last_frost);
+        days.from = SowDayFrom::last_frost;
+    }
+    if (!days.sow_by) return;
+    // Of the frosts of the summer it grows in.
+    if (rule.last_frost) days.last_frost = next_after(*days.sow_by - kHalfAYear, *rule.last_frost);
+    const auto growing = days_growing(plant);
+    if (!rule.first_frost || !growing) return;
+    days.first_frost = next_after(*days.sow_by, *rule.first_frost);
+    const Day last = *days.first_frost - *growing;
+    if (last < *days.sow_by || (days.last_chance && *days.last_chance <= last)) return;
+    days.last_chance = last;
+    days.frost_closes = true;
+}
+
 }  // namespace
 
 SowingDays sowing_days(const Records& records, const Plant& plant, const std::vector<FinishedVat>& vats,
@@ -86,17 +118,20 @@ SowingDays sowing_days(const Records& records, const Plant& plant, const std::ve
     const Cuts cut = cuts(harvest_seasons(records, plant));
     const Planting* last = last_sown(records, plant.key);
     SowingDays days;
-    if (plant.years_to_first <= 0 && plant.days_to_harvest && cut.first) {
-        const Days growing{*plant.days_to_harvest};
+    const auto growing = days_growing(plant);
+    if (growing && cut.first) {
         int year = year_of(today);
-        while (in_year(year, *cut.first) - growing < today) ++year;
-        days.sow_by = in_year(year, *cut.first) - growing;
-        const Day close = in_year(year, *cut.earliest_close) - growing;
+        while (in_year(year, *cut.first) - *growing < today) ++year;
+        days.sow_by = in_year(year, *cut.first) - *growing;
+        days.from = SowDayFrom::usual_cut;
+        const Day close = in_year(year, *cut.earliest_close) - *growing;
         if (close > *days.sow_by) days.last_chance = close;
     } else if (last != nullptr) {
         days.sow_by = next_after(today, last->sown);
-        days.as_last_sown = true;
+        days.from = SowDayFrom::last_sown;
     }
+    frosts(records, plant, days);
+    if (days.from == SowDayFrom::last_frost && growing) days.first_cut = *days.sow_by + *growing;
     if (!days.sow_by || !cut.first) return days;
     // What is sown after the cuts of a year is cut in the next.
     int year = year_of(*days.sow_by) + std::max(plant.years_to_first, 0);

@@ -53,6 +53,16 @@ Matrix root_of(const Matrix& covariance) {
     return root;
 }
 
+// PERT, in logs, low and high its ends: a beta whose mean is (low + 4 usual + high)/6, and whose variance is
+// (mean - low)(high - mean)/7.
+std::optional<double> stated_variance(const std::optional<Band>& stated) {
+    if (!stated || stated->bad <= 0 || stated->usual < stated->bad || stated->good < stated->usual) return std::nullopt;
+    const double low = std::log(stated->bad);
+    const double high = std::log(stated->good);
+    const double mean = (low + 4 * std::log(stated->usual) + high) / 6;
+    return (mean - low) * (high - mean) / 7;
+}
+
 // One-way analysis of variance of the yields by season.
 double season_share(const std::vector<Point>& points) {
     std::map<int, std::vector<double>> by_season;
@@ -111,8 +121,9 @@ VatSpread vat_spread(const DoubtInput& input) {
             if (point.tested) spread.mean[kStrength] += point.logs[kStrength] / tested;
     }
     Matrix found = covariance(points, spread.mean);
-    // One test says nothing of how powders differ: taken to differ as yields do.
-    if (tested < 2) found[kStrength][kStrength] = found[kYield][kYield];
+    // One test says nothing of how powders differ: as the maker says of the plant, else as yields do.
+    if (tested < 2)
+        found[kStrength][kStrength] = stated_variance(input.strength_stated).value_or(found[kYield][kYield]);
     for (std::size_t a = 0; a < kSpreads; ++a)
         for (std::size_t b = 0; b < a; ++b)
             found[a][b] = spread.vats >= kEnoughForCovariance && tested > 1 ? found[a][b] / 2 : 0;

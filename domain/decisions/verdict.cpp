@@ -48,6 +48,14 @@ std::optional<double> dose_per_loaf(const Shop& shop, Key<Recipe> recipe, Key<Co
     return std::nullopt;
 }
 
+// A gram of the powder itself, as customers pay it.
+std::optional<double> powder_price(const Shop& shop, Key<Colour> colour, Day day) {
+    const PowderPrice* price = powder_price_in_force(shop, colour, day);
+    if (price == nullptr || price->pack.quantity.kind() != Kind::mass || price->pack.quantity.is_zero())
+        return std::nullopt;
+    return number(price->price) / (static_cast<double>(price->pack.quantity.in_base()) / 1e3);
+}
+
 MissingRecord missing_first(const Gathered& gathered, const VerdictFigures& figures, const StandsOn& on) {
     if (gathered.pool.grams() <= 0 || gathered.pool.kg <= 0) return MissingRecord::dried_vat;
     if (!gathered.colour->bought_match) return MissingRecord::bought_match;
@@ -78,6 +86,14 @@ Ruling ruling(const Gathered& gathered, const VerdictFigures& figures, const Sta
     return rule(input);
 }
 
+// What is put down for a plant of the colour; of several, the first that says it.
+std::optional<Band> stated_strength(const Shop& shop, Key<Colour> colour) {
+    for (const Plant& plant : shop.all<Plant>())
+        if (plant.colour == colour && plant.strength_low && plant.strength_usual && plant.strength_high)
+            return Band{number(*plant.strength_low), number(*plant.strength_usual), number(*plant.strength_high)};
+    return std::nullopt;
+}
+
 // What a season to come is drawn from. Requires: a model.
 DoubtInput doubt_input(const Records& records, const Gathered& gathered, const Verdict& verdict) {
     DoubtInput input;
@@ -88,6 +104,7 @@ DoubtInput doubt_input(const Records& records, const Gathered& gathered, const V
     input.hurdle = gathered.hurdle();
     input.cash_margin = verdict.figures.home.cash_margin_per_bar;
     input.full_margin = verdict.figures.home.full_margin_per_bar;
+    input.strength_stated = stated_strength(records.shop, gathered.colour->key);
     for (const VatRow& vat : verdict.vats)
         input.vats.push_back({vat.season, vat.kg, vat.grams, vat.hours * 60, vat.strength});
     const PigmentPool& pool = gathered.pool;
@@ -137,6 +154,8 @@ Verdict answer(const Records& records, Key<Colour> colour, const Look& look) {
     gathered.soap_hour = soap.earned;
     result.bought_match = gathered.colour->bought_match;
     if (result.bought_match) gathered.landed = landed_price(records, *result.bought_match, result.window);
+
+    gathered.powder_price = powder_price(shop, colour, ledger.as_of);
 
     const BaseRecipe base = base_recipe(records, colour, result.window);
     if (base.recipe != nullptr) {

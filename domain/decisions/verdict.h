@@ -65,6 +65,19 @@ struct ExtraDyeHour {
     std::optional<double> soap_hour;  // the same hour making more soap without colour
 };
 
+// A gram of the powder sold as it is, beside the same gram poured into soap; only where a price of the powder is on
+// record. Own hours are not taken off: what is left over is what they earn.
+struct PowderSold {
+    double price_per_gram = 0;   // as the customer pays
+    double brings_per_gram = 0;  // of it: without sales tax and the share that fees take
+    std::optional<double> left_per_gram;
+    std::optional<double> left_per_dye_hour;
+    // What the bars it colours leave more than the better of bought-in and plain ones.
+    std::optional<double> soap_left_per_gram;
+    std::optional<double> soap_left_per_dye_hour;
+    std::optional<double> even_price_per_gram;  // at which both leave the same
+};
+
 // Everything that depends on how strong the powder is taken to be.
 struct VerdictFigures {
     double strength = 1;  // that these figures are worked out at
@@ -74,6 +87,7 @@ struct VerdictFigures {
     PigmentFigures pigment;
     SeasonFigures season;
     ExtraDyeHour extra_dye_hour;
+    std::optional<PowderSold> powder;
     Breakevens breakeven;
     Breakevens breakeven_cash;
 

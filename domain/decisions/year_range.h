@@ -22,6 +22,7 @@ enum class SowingFrom : std::uint8_t {
     records,   // own seasons
     method,    // what the colour's method says is usual
     plant,     // what is put down for the plant
+    setting,   // what the maker set for all sowing
     supposed,  // the program's own default
 };
 

@@ -152,6 +152,25 @@ inline constexpr auto kFields<WaitingShare> = [](auto&& visit) {
     visit(part("share", &WaitingShare::share));
 };
 
+// What sowing is reckoned with, from a day on. What is left blank is as an earlier one says it. Of the frosts only day
+// and month count, as they fall in a usual year.
+struct SowingRule : HeadOf<SowingRule> {
+    static constexpr std::string_view kTable = "sowing_rule";
+    Day from;
+    std::optional<Day> last_frost;     // of spring
+    std::optional<Day> first_frost;    // of autumn
+    std::optional<Ratio> germination;  // the share of seed that comes up where no try says it
+    std::optional<Ratio> reserve;      // sown for one wanted
+};
+template <>
+inline constexpr auto kFields<SowingRule> = [](auto&& visit) {
+    visit(field("from", &SowingRule::from));
+    visit(field("last_frost", &SowingRule::last_frost));
+    visit(field("first_frost", &SowingRule::first_frost));
+    visit(field("germination", &SowingRule::germination));
+    visit(field("reserve", &SowingRule::reserve));
+};
+
 enum class DyeOnly : std::uint8_t { no, garden, vat };
 template <>
 inline constexpr std::array<std::string_view, 3> kWords<DyeOnly>{"no", "garden", "vat"};

@@ -205,6 +205,36 @@ inline constexpr auto kFields<Price> = [](auto&& visit) {
     visit(field("shelf", &Price::shelf));
 };
 
+// What a shop that sells on is asked for a bar, from a day on.
+struct WholesalePrice : HeadOf<WholesalePrice> {
+    static constexpr std::string_view kTable = "wholesale_price";
+    Day from;
+    Key<Material> bar;
+    Money price;  // a bar, any sales tax in
+};
+template <>
+inline constexpr auto kFields<WholesalePrice> = [](auto&& visit) {
+    visit(field("from", &WholesalePrice::from));
+    visit(field("bar", &WholesalePrice::bar));
+    visit(field("price", &WholesalePrice::price));
+};
+
+// What a colour's own powder would sell for as powder, from a day on.
+struct PowderPrice : HeadOf<PowderPrice> {
+    static constexpr std::string_view kTable = "powder_price";
+    Day from;
+    Key<Colour> colour;
+    Amount pack;
+    Money price;  // a pack, as the customer pays
+};
+template <>
+inline constexpr auto kFields<PowderPrice> = [](auto&& visit) {
+    visit(field("from", &PowderPrice::from));
+    visit(field("colour", &PowderPrice::colour));
+    visit(field("pack", &PowderPrice::pack));
+    visit(field("price", &PowderPrice::price));
+};
+
 // What the maker believes people would pay for a bar of this colour, where no price says so.
 struct PriceBelief : HeadOf<PriceBelief> {
     static constexpr std::string_view kTable = "price_belief";

@@ -9,6 +9,7 @@
 
 #include "domain/facts/bench.h"
 #include "domain/facts/garden.h"
+#include "domain/facts/stall.h"
 
 namespace dyestead {
 
@@ -124,6 +125,9 @@ inline StatedAmounts stated_amounts(const RecipeWrapping& wrapping) {
 inline StatedAmounts stated_amounts(const RecipeColouring& colouring) {
     if (!colouring.dose) return {};
     return {{"dose", *colouring.dose, Kind::mass}};
+}
+inline StatedAmounts stated_amounts(const PowderPrice& price) {
+    return {{"pack", price.pack, Kind::mass}};
 }
 
 }  // namespace dyestead

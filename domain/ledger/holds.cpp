@@ -50,6 +50,7 @@ Holds::Holds(const Shop& shop) : plan_{account_plan(shop)} {
 }
 
 void Holds::went_into(Account from, Account to, Day day) {
+    if (held_.empty()) return;  // nothing is held, so nothing will be
     auto& steps = came_from_[to];
     const bool known = std::ranges::any_of(steps, [&](const Step& step) { return step.from == from; });
     if (known || from == to) return;

@@ -75,6 +75,29 @@ std::optional<Money> shelf_price_in_force(const Shop& shop, Key<Material> bar, D
     return price->shelf;
 }
 
+const WholesalePrice* wholesale_price_in_force(const Shop& shop, Key<Material> bar, Day day) {
+    return latest<WholesalePrice>(shop, day, [&](const WholesalePrice& each) { return each.bar == bar; });
+}
+
+const PowderPrice* powder_price_in_force(const Shop& shop, Key<Colour> colour, Day day) {
+    return latest<PowderPrice>(shop, day, [&](const PowderPrice& each) { return each.colour == colour; });
+}
+
+SowingRule sowing_rule_in_force(const Shop& shop, Day day) {
+    const auto stated = [&]<class Figure>(std::optional<Figure> SowingRule::*figure) {
+        const auto* rule =
+            latest<SowingRule>(shop, day, [&](const SowingRule& each) { return (each.*figure).has_value(); });
+        return rule == nullptr ? std::nullopt : rule->*figure;
+    };
+    SowingRule rule;
+    rule.from = day;
+    rule.last_frost = stated(&SowingRule::last_frost);
+    rule.first_frost = stated(&SowingRule::first_frost);
+    rule.germination = stated(&SowingRule::germination);
+    rule.reserve = stated(&SowingRule::reserve);
+    return rule;
+}
+
 const PriceBelief* price_belief_in_force(const Shop& shop, Key<Colour> colour, Day day) {
     const PriceBelief* best = nullptr;
     for (const PriceBelief& each : shop.all<PriceBelief>())

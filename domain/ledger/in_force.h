@@ -17,6 +17,10 @@ Ratio sales_tax_in_force(const Shop& shop, Day day);               // 0 when not
 const ChannelFee* fee_in_force(const Shop& shop, Channel channel, Day day);
 Ratio waiting_share_in_force(const Shop& shop, Day day);  // 0 when none
 std::optional<Money> shelf_price_in_force(const Shop& shop, Key<Material> bar, Day day);
+const WholesalePrice* wholesale_price_in_force(const Shop& shop, Key<Material> bar, Day day);
+const PowderPrice* powder_price_in_force(const Shop& shop, Key<Colour> colour, Day day);
+// Each of its figures as the latest rule by then that says it.
+SowingRule sowing_rule_in_force(const Shop& shop, Day day);
 const PriceBelief* price_belief_in_force(const Shop& shop, Key<Colour> colour, Day day);
 // The newest answer on whether a colour may be sold; null while nobody was asked.
 const Allowed* allowed_in_force(const Shop& shop, Key<Colour> colour, Day day);

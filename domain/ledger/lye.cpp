@@ -1,6 +1,8 @@
 #include "domain/ledger/lye.h"
 
 #include <algorithm>
+#include <cstdint>
+#include <numeric>
 
 #include "domain/facts/material_amount.h"
 #include "domain/facts/recipe_amounts.h"
@@ -16,12 +18,14 @@ Wide product(Wide a, Wide b) {
 
 // Both >= 0, not both 0.
 Wide greatest_common_divisor(Wide a, Wide b) {
-    while (b != 0) {
+    // Machines divide 64 bits many times as fast, and nearly all of a soap's numbers fit.
+    while (b != 0 && (a > INT64_MAX || b > INT64_MAX)) {
         const Wide rest = a % b;
         a = b;
         b = rest;
     }
-    return a;
+    if (b == 0) return a;
+    return std::gcd(static_cast<std::int64_t>(a), static_cast<std::int64_t>(b));
 }
 
 // A number >= 0 in lowest terms, so that saponification values of any denominators add up exactly.
@@ -32,6 +36,7 @@ struct Fraction {
 
 Fraction lowest(Wide top, Wide bottom) {
     const Wide divisor = greatest_common_divisor(top, bottom);
+    if (divisor == 1) return {top, bottom};
     return {top / divisor, bottom / divisor};
 }
 
@@ -115,18 +120,17 @@ bool is_oil(const Material* material) {
 
 // The shop's lye of a kind: the one a batch last used, else the first on record.
 const Material* lye_at_hand(const Shop& shop, Alkali alkali) {
-    const Material* found = nullptr;
-    std::optional<Day> used;
-    const auto of_kind = [&](const Material* material) {
-        return material != nullptr && material->purpose == Purpose::lye && alkali_of(*material) == alkali;
-    };
+    std::vector<const Material*> all;
     for (const Material& each : shop.all<Material>())
-        if (found == nullptr && of_kind(&each)) found = &each;
+        if (each.purpose == Purpose::lye && alkali_of(each) == alkali) all.push_back(&each);
+    if (all.size() < 2) return all.empty() ? nullptr : all.front();
+    const Material* found = all.front();
+    std::optional<Day> used;
     for (const BatchUse& use : shop.all<BatchUse>()) {
-        const Material* material = shop.find(use.material);
-        const Batch* batch = shop.find(use.head);
-        if (batch == nullptr || !of_kind(material) || (used && *used > batch->date)) continue;
-        found = material;
+        const auto lye = std::ranges::find(all, use.material, &Material::key);
+        const Batch* batch = lye == all.end() ? nullptr : shop.find(use.head);
+        if (batch == nullptr || (used && *used > batch->date)) continue;
+        found = *lye;
         used = batch->date;
     }
     return found;

@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <map>
+#include <numeric>
 
 #include "domain/ledger/goods_moved.h"
 
@@ -17,7 +18,43 @@ struct OnShelf {
     bool ran_out_before(Day day) const { return from <= day && gone && last_taken && *last_taken <= day; }
 };
 
-using Shelves = std::map<std::uint32_t, std::vector<OnShelf>>;  // by material
+// The lots of one material, asked day after day which of them are on the shelf: those gone by then are not looked at
+// again.
+class Shelf {
+public:
+    void add(OnShelf lot) { lots_.push_back(lot); }
+    const std::vector<OnShelf>& all() const { return lots_; }
+
+    // In the order they were added.
+    const std::vector<std::size_t>& on(Day day) {
+        if (waiting_.size() != lots_.size()) begin();
+        if (day < day_) begin();
+        day_ = day;
+        while (next_ < waiting_.size() && lots_[waiting_[next_]].from <= day) {
+            const std::size_t at = waiting_[next_++];
+            open_.insert(std::ranges::upper_bound(open_, at), at);
+        }
+        std::erase_if(open_, [&](std::size_t at) { return !lots_[at].on(day); });
+        return open_;
+    }
+
+private:
+    void begin() {
+        waiting_.resize(lots_.size());
+        std::iota(waiting_.begin(), waiting_.end(), std::size_t{0});
+        std::ranges::stable_sort(waiting_, {}, [&](std::size_t at) { return lots_[at].from; });
+        next_ = 0;
+        open_.clear();
+    }
+
+    std::vector<OnShelf> lots_;
+    std::vector<std::size_t> waiting_;  // places, by the day they come on the shelf
+    std::size_t next_ = 0;              // of these, the first that was not there yet
+    std::vector<std::size_t> open_;
+    Day day_ = Day::min();
+};
+
+using Shelves = std::map<std::uint32_t, Shelf>;  // by material
 
 Shelves shelves(const Shop& shop, const Ledger& ledger) {
     std::vector<std::optional<Day>> last(ledger.lots.size());
@@ -29,7 +66,7 @@ Shelves shelves(const Shop& shop, const Ledger& ledger) {
         const Material* material = shop.find(shop.all<Lot>()[lot].material);
         const LotState& state = ledger.lots[lot];
         if (material == nullptr || !state.made) continue;
-        all[static_cast<std::uint32_t>(material - shop.all<Material>().data())].push_back(
+        all[static_cast<std::uint32_t>(material - shop.all<Material>().data())].add(
             {ledger.accounts.lots + lot, *state.made, last[lot], state.left == 0});
     }
     return all;
@@ -66,9 +103,9 @@ public:
         }
         const auto found = shelves_.find(source.material);
         if (found == shelves_.end()) return;
-        const std::vector<OnShelf>& lots = found->second;
-        for (const OnShelf& lot : lots)
-            if (lot.lot != move.from && lot.on(movement.on())) add(move, lot.lot, Known::could_be);
+        const std::vector<OnShelf>& lots = found->second.all();
+        for (const std::size_t at : found->second.on(movement.on()))
+            if (lots[at].lot != move.from) add(move, lots[at].lot, Known::could_be);
         if (!short_of_it) return;
         const OnShelf* latest = nullptr;
         for (const OnShelf& lot : lots)

@@ -12,6 +12,7 @@
 #include "reports/words/improve_words.h"
 #include "reports/words/memory_words.h"
 #include "reports/words/names.h"
+#include "reports/words/powder_words.h"
 #include "reports/words/say.h"
 #include "reports/words/verdict_notes.h"
 #include "reports/words/verdict_words.h"
@@ -108,6 +109,8 @@ reports::Table would_help(const Books& books, const Verdict& verdict) {
                          .columns = {{say("one change at a time, over all the bars this powder colours")}}};
     for (std::string& line : reports::improvement_lines(books.shop, books.ledger, verdict))
         table.rows.push_back({words_cell(std::move(line))});
+    if (auto powder = reports::powder_line(books.shop, verdict); !powder.empty())
+        table.rows.push_back({words_cell(std::move(powder))});
     return table;
 }
 

@@ -8,8 +8,11 @@
 #include <wx/stattext.h>
 #include <wx/textctrl.h>
 
+#include <algorithm>
+
 #include "gui/desktop/desktop.h"
 #include "gui/guarded.h"
+#include "gui/models/ask/hold_recalled.h"
 #include "gui/models/settings/settings_place.h"
 #include "gui/places/work_page.h"
 #include "gui/widgets/document_view.h"
@@ -30,7 +33,7 @@ constexpr int kAboutWidth = 220;
 
 }  // namespace
 
-BooksPage::BooksPage(wxWindow* parent, Host& host) : Page(parent) {
+BooksPage::BooksPage(wxWindow* parent, Host& host) : Page(parent), host_{host} {
     tabs_ = new wxNotebook(this, wxID_ANY);
     set_accessible_name(*tabs_, say("Books"));
     auto* asking = new wxPanel(tabs_);
@@ -65,18 +68,22 @@ void BooksPage::build_ask(wxWindow& page) {
         &page, wxID_ANY, wxString{}, wxDefaultPosition, FromDIP(wxSize{kDayWidth, -1}), wxTE_PROCESS_ENTER);
     auto* ask_button = new wxButton(&page, wxID_ANY, shown(say("A&sk")));
     trouble_ = new WrappedText(&page, TextSize::plain);
+    hold_ = new wxButton(&page, wxID_ANY, shown(say("Hold &what is here")));
+    hold_->Hide();
     answer_ = new DocumentView(&page);
 
     list_->Bind(wxEVT_LISTBOX, [this](wxCommandEvent&) { guarded("asking the books", [this] { choose_question(); }); });
     about_->Bind(wxEVT_CHOICE, [this](wxCommandEvent&) { guarded("asking the books", [this] { ask(); }); });
     ask_button->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { guarded("asking the books", [this] { ask(); }); });
+    hold_->Bind(
+        wxEVT_BUTTON, [this](wxCommandEvent&) { guarded("holding what is recalled", [this] { hold_here(); }); });
     for (wxTextCtrl* day : {from_, as_of_})
         day->Bind(wxEVT_TEXT_ENTER, [this](wxCommandEvent&) { guarded("asking the books", [this] { ask(); }); });
 
     const int near = FromDIP(kNear);
     auto* row = new wxBoxSizer(wxHORIZONTAL);
-    for (wxWindow* each :
-         std::initializer_list<wxWindow*>{about_label_, about_, from_label_, from_, as_of_label, as_of_, ask_button})
+    for (wxWindow* each : std::initializer_list<wxWindow*>{
+             about_label_, about_, from_label_, from_, as_of_label, as_of_, ask_button, hold_})
         row->Add(each, wxSizerFlags{}.CentreVertical().Border(wxRIGHT, near));
     auto* right = new wxBoxSizer(wxVERTICAL);
     right->Add(row, wxSizerFlags{}.Border(wxLEFT | wxBOTTOM, FromDIP(kApart)));
@@ -98,16 +105,17 @@ bool BooksPage::at_settings() const {
 void BooksPage::show(const Books& books) {
     books_.emplace(books);
     const int before = list_->GetSelection();
+    const std::string about = before == wxNOT_FOUND ? std::string{} : asked().about;
     questions_ = books_questions(books);
     wxArrayString labels;
     for (const BooksQuestion& each : questions_) labels.Add(shown(each.label));
     list_->Set(labels);
     settings_->show(books);
     list_->SetSelection(before == wxNOT_FOUND ? 1 : before);
-    choose_question();
+    choose_question(about);
 }
 
-void BooksPage::choose_question() {
+void BooksPage::choose_question(const std::string& asked_about) {
     const int at = list_->GetSelection();
     if (at == wxNOT_FOUND) return;
     const BooksQuestion& question = questions_[static_cast<std::size_t>(at)];
@@ -119,7 +127,8 @@ void BooksPage::choose_question() {
         wxArrayString names;
         for (const Choice& each : question.about) names.Add(shown(each.shown));
         about_->Set(names);
-        about_->SetSelection(0);
+        const auto again = std::ranges::find(question.about, asked_about, &Choice::code);
+        about_->SetSelection(again == question.about.end() ? 0 : static_cast<int>(again - question.about.begin()));
     }
     from_label_->Show(question.period);
     from_->Show(question.period);
@@ -132,10 +141,7 @@ void BooksPage::ask() {
     const int at = list_->GetSelection();
     if (!books_ || at == wxNOT_FOUND) return;
     const BooksQuestion& question = questions_[static_cast<std::size_t>(at)];
-    Asked asked{.as_of = typed(as_of_->GetValue()), .from = typed(from_->GetValue()), .about = {}};
-    if (!question.about.empty() && about_->GetSelection() != wxNOT_FOUND)
-        asked.about = question.about[static_cast<std::size_t>(about_->GetSelection())].code;
-    Answer found = answer(*books_, question, asked);
+    Answer found = answer(*books_, question, asked());
     trouble_->say(found.trouble);
     document_ = std::move(found.document);
     if (document_) {
@@ -143,8 +149,25 @@ void BooksPage::ask() {
     } else {
         answer_->clear();
     }
+    hold_->Show(document_ && question.report == "recall" && !recalled_here(*books_, asked()).lots.empty());
     list_->GetParent()->Layout();
     lay_out();
+}
+
+// Requires: a question is chosen.
+Asked BooksPage::asked() const {
+    const BooksQuestion& question = questions_[static_cast<std::size_t>(list_->GetSelection())];
+    Asked put{.as_of = typed(as_of_->GetValue()), .from = typed(from_->GetValue()), .about = {}};
+    if (!question.about.empty() && about_->GetSelection() != wxNOT_FOUND)
+        put.about = question.about[static_cast<std::size_t>(about_->GetSelection())].code;
+    return put;
+}
+
+void BooksPage::hold_here() {
+    if (list_->GetSelection() == wxNOT_FOUND) return;
+    const auto kept = hold_recalled(host_.writing(), asked());
+    // The button goes with what it was for; the keyboard must not go with it.
+    if (kept && host_.keep(*kept)) list_->SetFocus();
 }
 
 std::string BooksPage::state() const {

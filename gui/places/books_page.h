@@ -7,6 +7,7 @@
 #include "gui/models/ask/questions.h"
 #include "gui/places/page.h"
 
+class wxButton;
 class wxChoice;
 class wxListBox;
 class wxNotebook;
@@ -35,10 +36,14 @@ public:
 
 private:
     void build_ask(wxWindow& page);
-    void choose_question();
+    // `about`: what it is about, where the question knows it; else the first.
+    void choose_question(const std::string& about = {});
     void ask();
+    Asked asked() const;
+    void hold_here();
     bool at_settings() const;
 
+    Host& host_;
     std::optional<Books> books_;
     std::vector<BooksQuestion> questions_;
     std::optional<reports::Document> document_;
@@ -51,6 +56,7 @@ private:
     wxStaticText* from_label_;
     wxTextCtrl* from_;
     WrappedText* trouble_;
+    wxButton* hold_;
     DocumentView* answer_;
     WorkPage* settings_;
 };

@@ -23,15 +23,35 @@ std::string when_to_sow(const Shop& shop, const ColourSowing& colour) {
     if (!days.sow_by) return {};
     const auto plant = arg("plant", plant_name(shop, colour));
     const auto day = arg("day", shown_date(*days.sow_by));
-    if (days.as_last_sown)
-        return say("{plant}: the next sowing falls on about {day}, the day of the year on which you sowed it last.",
-                   plant, day);
-    if (!days.last_chance)
-        return say("{plant}: sow by {day}, for a first cut when your first cuts usually came.", plant, day);
+    switch (days.from) {
+        case SowDayFrom::nothing: return {};
+        case SowDayFrom::last_sown:
+            return say("{plant}: the next sowing falls on about {day}, the day of the year on which you sowed it last.",
+                       plant, day);
+        case SowDayFrom::usual_cut:
+            return say("{plant}: sow by {day}, for a first cut when your first cuts usually came.", plant, day);
+        case SowDayFrom::last_frost:
+            return say("{plant}: no sowing of it is on record; sow from {day}, when your last frost is usually over.",
+                       plant, day);
+    }
+    return {};
+}
+
+std::string last_day_to_sow(const SowingDays& days) {
+    if (!days.last_chance) return {};
+    const auto last = arg("last", shown_date(*days.last_chance));
+    if (days.frost_closes)
+        return say("What is sown after {last} gives no cut before your first frost, {frost} in a usual year.", last,
+                   arg("frost", shown_date(*days.first_frost)));
+    return say("What is sown after {last} gives no cut in a year that ends as early as your earliest did.", last);
+}
+
+std::string under_cover(const SowingDays& days) {
+    if (!days.last_frost || !days.sow_by || *days.sow_by >= *days.last_frost) return {};
     return say(
-        "{plant}: sow by {day}, for a first cut when your first cuts usually came. What is sown after {last} gives no "
-        "cut in a year that ends as early as your earliest did.",
-        plant, day, arg("last", shown_date(*days.last_chance)));
+        "That is before {day}, when your last frost is usually over: sow under cover and plant out from then on, or "
+        "keep fleece at hand.",
+        arg("day", shown_date(*days.last_frost)));
 }
 
 std::string days_to_come(const SowingDays& days) {
@@ -131,10 +151,32 @@ std::string seed_reckoned(const ColourSowing& colour) {
         return tr("The plant states no seed to a square metre: reckoned with what you used before.");
     const auto coming = arg("coming", shown_percent(seed.coming.value_or(1)));
     const auto reserve = arg("reserve", shown_percent(seed.reserve - 1));
+    const bool own_reserve = seed.reserve_from == SowingFrom::setting;
+    if (seed.coming_from == SowingFrom::records && own_reserve)
+        return say(
+            "Reckoned with {coming} of the seed coming up, as your tries say, and {reserve} more for slugs and gaps, "
+            "as "
+            "you set it.",
+            coming, reserve);
     if (seed.coming_from == SowingFrom::records)
         return say(
             "Reckoned with {coming} of the seed coming up, as your tries say, and {reserve} more for slugs and gaps "
             "(the program's own figure).",
+            coming, reserve);
+    if (seed.coming_from == SowingFrom::setting && own_reserve)
+        return say(
+            "Reckoned with {coming} of the seed coming up and {reserve} more for slugs and gaps, both as you set them. "
+            "Try ten on wet paper first.",
+            coming, reserve);
+    if (seed.coming_from == SowingFrom::setting)
+        return say(
+            "Reckoned with {coming} of the seed coming up, as you set it, and {reserve} more for slugs and gaps (the "
+            "program's own figure). Try ten on wet paper first.",
+            coming, reserve);
+    if (own_reserve)
+        return say(
+            "Reckoned with {coming} of the seed coming up, for no try is on record (the program's own figure), and "
+            "{reserve} more for slugs and gaps, as you set it. Try ten on wet paper first.",
             coming, reserve);
     return say(
         "Reckoned with {coming} of the seed coming up, for no try is on record, and {reserve} more for slugs and "
@@ -183,6 +225,7 @@ std::string origin(const SowingFigure& figure) {
                                       : tr("your records");
         case SowingFrom::method: return tr("your method's figure");
         case SowingFrom::plant: return tr("the plant's figure");
+        case SowingFrom::setting: return tr("as you set it");
         case SowingFrom::supposed: return tr("supposed, not on record");
     }
     return {};
@@ -233,16 +276,19 @@ std::string gap_sentence(const Shop& shop, const ColourSowing& colour, SowingGap
             return say(
                 "{plant}: of the seed there none came up when tried, so it is not counted. Get fresh seed.", plant);
         case SowingGap::no_sowing_day:
-            return say("{plant}: no sowing and no harvest of it is on record, so the day to sow is not known.", plant);
+            return say(
+                "{plant}: no sowing and no harvest of it is on record, so the day to sow is not known. For an annual, "
+                "saying in the settings when your last frost usually is would give one.",
+                plant);
     }
     return {};
 }
 
 std::vector<std::string> sowing_sentences(const Shop& shop, const ColourSowing& colour) {
     std::vector<std::string> all;
-    for (std::string each :
-         {when_to_sow(shop, colour), days_to_come(colour.days), standing_said(shop, colour), stock_said(shop, colour),
-          whether_to_sow(shop, colour), seed_said(shop, colour), seed_reckoned(colour)})
+    for (std::string each : {when_to_sow(shop, colour), under_cover(colour.days), last_day_to_sow(colour.days),
+                             days_to_come(colour.days), standing_said(shop, colour), stock_said(shop, colour),
+                             whether_to_sow(shop, colour), seed_said(shop, colour), seed_reckoned(colour)})
         if (!each.empty()) all.push_back(std::move(each));
     for (const SowingGap gap : colour.missing) all.push_back(gap_sentence(shop, colour, gap));
     if (colour.other_plants)

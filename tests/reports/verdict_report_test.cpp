@@ -61,7 +61,13 @@ const std::vector<std::string>& contract() {
                                 "doubt.home_full_margin_per_bar_p90",
                                 "doubt.extra_dye_hour_earned_p10",
                                 "doubt.extra_dye_hour_earned_p50",
-                                "doubt.extra_dye_hour_earned_p90"})
+                                "doubt.extra_dye_hour_earned_p90",
+                                "powder.price_per_gram",
+                                "powder.left_per_gram",
+                                "powder.left_per_dye_hour",
+                                "powder.soap_left_per_gram",
+                                "powder.soap_left_per_dye_hour",
+                                "powder.even_price_per_gram"})
             all.emplace_back(key);
         return all;
     }();

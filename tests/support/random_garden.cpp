@@ -14,6 +14,7 @@ public:
             case 2: offer(act); break;
             case 3: dry(act); break;
             case 4: vat(act); break;
+            case 5: sowing_rule(act); break;
             default: break;
         }
     }
@@ -34,6 +35,15 @@ private:
     std::optional<Key<Person>> who(int number) const {
         if (number % 3 == 2) return std::nullopt;
         return number % 3 == 0 ? with_.own : with_.paid;
+    }
+
+    void sowing_rule(const Act& act) {
+        auto& fact = builder_.add<SowingRule>();
+        fact.from = day_;
+        if (act.a % 3 != 0) fact.last_frost = day_of(2020, 1, 1) + Days{act.a};
+        if (act.b % 3 != 0) fact.first_frost = day_of(2020, 1, 1) + Days{act.b};
+        if (act.c % 2 == 0) fact.germination = Ratio{act.c % 120, 100};
+        if (act.c % 3 == 0) fact.reserve = Ratio{act.c % 200, 100};
     }
 
     // Now and then nothing was weighed.

@@ -26,6 +26,21 @@ public:
             case 6: tool(act); break;
             case 7: hold<Hold>(act); break;
             case 8: hold<Release>(act); break;
+            case 9: {
+                auto& fact = builder_.add<WholesalePrice>();
+                fact.from = day_;
+                fact.bar = with_.bar;
+                fact.price = Money::hundredths(act.a);
+                break;
+            }
+            case 10: {
+                auto& fact = builder_.add<PowderPrice>();
+                fact.from = day_;
+                fact.colour = *one<Colour>(act.a);
+                fact.pack = grams(act.b % 50);
+                fact.price = Money::hundredths(act.c);
+                break;
+            }
             default: break;
         }
     }

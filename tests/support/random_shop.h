@@ -18,11 +18,11 @@ struct Act {
 };
 
 inline constexpr Day kFirstDay = day_of(2025, 3, 1);
-inline constexpr int kFirstCupboardAct = 26;  // random_cupboard.h
+inline constexpr int kFirstCupboardAct = 28;  // random_cupboard.h
 inline constexpr int kCupboardActs = 4;
 inline constexpr int kCostRuleAct = kFirstCupboardAct + 3;
 inline constexpr int kFirstGardenAct = kFirstCupboardAct + kCupboardActs;  // random_garden.h
-inline constexpr int kGardenActs = 5;
+inline constexpr int kGardenActs = 6;
 inline constexpr int kActs = kFirstGardenAct + kGardenActs;  // kinds of act
 inline constexpr int kDays = 400;                            // over which they are spread
 

@@ -40,6 +40,10 @@ F1,2025-01-01,card,0.0169,0.05,0.04
 == waiting_share.csv
 code,from,share
 W1,2025-01-01,25 %
+== sowing_rule.csv
+code,from,last_frost,first_frost,germination,reserve
+SR1,2025-01-01,2025-05-12,2025-10-20,70 %,1.25
+SR2,2026-01-01,,2026-10-28,,
 == paid_out.csv
 code,date,what,amount,dye_only,colour,avoidable,note
 X1,2026-03-02,garden hose,38.4,garden,,50 %,"half of it would
@@ -285,6 +289,12 @@ RT1,2026-09-25,L-bars,1,7.5,spoiled,cracked in the post
 == price.csv
 code,from,bar,shelf
 U1,2026-09-01,rose-bar,7.5
+== wholesale_price.csv
+code,from,bar,price
+WP1,2026-09-01,rose-bar,4.5
+== powder_price.csv
+code,from,colour,pack,price
+PP1,2026-09-01,rose,~10 g,9
 == price_belief.csv
 code,date,colour,plain,bought,own
 PB1,2026-01-01,rose,5.5,6.5,7.5

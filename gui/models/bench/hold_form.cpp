@@ -36,15 +36,6 @@ int held_bars(const Books& books) {
     return whole_bars(shelf({books.shop, books.ledger}).bars(BarState::held));
 }
 
-std::string held_meant(const Writing& after) {
-    const auto bars = static_cast<std::uint64_t>(held_bars(after.books));
-    if (bars == 0) return say("Put by, with all that is made of it; no bars are held by it.");
-    return say_count("One bar is on hold now. It is counted as ready nowhere; give it to nobody, and wear gloves.",
-                     "{count} bars are on hold now. They are counted as ready nowhere; give them to nobody, and wear "
-                     "gloves.",
-                     bars);
-}
-
 std::string released_meant(const Writing& after, Key<Lot> lot) {
     for (const ShelfLot& each : shelf({after.shop(), after.books.ledger}).lots) {
         if (each.lot != lot) continue;
@@ -65,6 +56,15 @@ std::string plan_meant(const Writing& after, const Plan& plan) {
 }
 
 }  // namespace
+
+std::string held_meant(const Writing& after) {
+    const auto bars = static_cast<std::uint64_t>(held_bars(after.books));
+    if (bars == 0) return say("Put by, with all that is made of it; no bars are held by it.");
+    return say_count("One bar is on hold now. It is counted as ready nowhere; give it to nobody, and wear gloves.",
+                     "{count} bars are on hold now. They are counted as ready nowhere; give them to nobody, and wear "
+                     "gloves.",
+                     bars);
+}
 
 Form hold_form(const Writing& writing, std::optional<Key<Lot>> lot, std::optional<Key<Hold>> corrected) {
     FactForm<Hold> form{writing, "hold", say("Put on hold"), corrected};

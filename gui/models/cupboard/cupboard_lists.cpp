@@ -7,6 +7,7 @@
 #include "gui/models/form/field_values.h"
 #include "reports/words/language.h"
 #include "reports/words/names.h"
+#include "reports/words/reorder_words.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
 
@@ -84,6 +85,15 @@ Listing order_list(const Books& books, const Reorder& answer, std::string_view f
         list.rows.push_back(ref(*material));
     }
     return list;
+}
+
+std::string colour_told(const Books& books, const Reorder& answer, Key<Material> material) {
+    const auto found = std::ranges::find(answer.colours, material, &ColourShort::material);
+    if (found == answer.colours.end()) return {};
+    std::string told;
+    for (const std::string& each : reports::colour_short_sentences(books.shop, *found))
+        told += (told.empty() ? "" : " ") + each;
+    return told;
 }
 
 std::string order_sentence(const Books& books, const Reorder& answer, Key<Material> material) {

@@ -108,9 +108,13 @@ public:
             if (listing == kToOrder) {
                 const Reorder answer = reorder(books.shop, books.ledger);
                 told.sentence = order_sentence(books, answer, *material);
+                const std::string colour = colour_told(books, answer, *material);
+                if (!colour.empty()) told.sentence += " " + colour;
                 told.table = draft_order(books, answer, *material);
             } else {
                 told.sentence = material_sentence(books, *material);
+                const std::string colour = colour_told(books, reorder(books.shop, books.ledger), *material);
+                if (!colour.empty()) told.sentence += " " + colour;
                 told.table = lot_list(books, *material);
             }
             if (const Material* found = books.shop.find(*material)) {

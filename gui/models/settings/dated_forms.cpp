@@ -1,4 +1,5 @@
 // The settings that count from a day on.
+#include "domain/decisions/records.h"
 #include "gui/models/form/choices.h"
 #include "gui/models/form/fact_form.h"
 #include "gui/models/settings/settings_forms.h"
@@ -113,6 +114,39 @@ Form waiting_share_form(const Writing& writing, std::optional<Key<WaitingShare>>
              {.help = say("0 % counts hands-on time only; 100 % counts every minute you had to stay near.")})
         .add("from", say("Fro&m"), &WaitingShare::from);
     return finished(std::move(form), title);
+}
+
+Form sowing_rule_form(const Writing& writing, std::optional<Key<SowingRule>> corrected) {
+    const std::string title = say("What sowing is reckoned with");
+    auto form = dated_form<SowingRule>(writing, "sowing-rule", title, corrected);
+    form.add("last_frost", say("&Last frost"), &SowingRule::last_frost,
+             {.help = say("In spring, in a usual year: the day and the month count, like 12 May.")})
+        .add("first_frost", say("F&irst frost"), &SowingRule::first_frost, {.help = say("In autumn, in a usual year.")})
+        .add("germination", say("Seed that comes &up"), &SowingRule::germination,
+             {.help = say("A share, like 80 %. Tries of your own count before it.")})
+        .add("reserve", say("&Sown for one wanted"), &SowingRule::reserve,
+             {.help = say("1.2 sows a fifth more, for slugs and gaps.")})
+        .add("from", say("Fro&m"), &SowingRule::from);
+    return std::move(form).done([title](SowingRule& rule, Form& shown, const Writing&, Kept& kept) {
+        if (!rule.last_frost && !rule.first_frost && !rule.germination && !rule.reserve) {
+            shown.field("last_frost").trouble = say("Say at least one of the four.");
+            return false;
+        }
+        if (rule.germination && (rule.germination->is_zero() || number(*rule.germination) > 1)) {
+            shown.field("germination").trouble = say("More than none and at most all of it can come up: write 80 %.");
+            return false;
+        }
+        if (rule.reserve && number(*rule.reserve) < 1) {
+            shown.field("reserve").trouble = say("At least 1 is sown for each one wanted.");
+            return false;
+        }
+        kept.title = reports::message("{what} from {day}");
+        kept.args = {{"what", title}, {"day", reports::shown_date(rule.from)}};
+        kept.consequence = [](const Writing&) {
+            return say("The sowing plan goes by it; what a blank field says stays as an earlier entry says it.");
+        };
+        return true;
+    });
 }
 
 Form cost_rule_form(const Writing& writing, std::optional<Key<CostRule>> corrected) {

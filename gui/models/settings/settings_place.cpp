@@ -68,6 +68,23 @@ std::string fee_words(const ChannelFee& fee, const std::string& currency) {
     return words.empty() ? say("nothing") : words;
 }
 
+// Of a frost the year means nothing.
+std::string day_and_month(Day day) {
+    const std::chrono::year_month_day ymd{day};
+    return say("{day} {month}", arg("day", static_cast<unsigned>(ymd.day())),
+               arg("month", reports::short_month(static_cast<unsigned>(ymd.month()))));
+}
+
+std::string sowing_rule_words(const SowingRule& rule) {
+    std::string words;
+    const auto add = [&](const std::string& more) { words += (words.empty() ? "" : ", ") + more; };
+    if (rule.last_frost) add(say("last frost {day}", arg("day", day_and_month(*rule.last_frost))));
+    if (rule.first_frost) add(say("first frost {day}", arg("day", day_and_month(*rule.first_frost))));
+    if (rule.germination) add(say("{share} of the seed comes up", arg("share", print(*rule.germination))));
+    if (rule.reserve) add(say("{number} sown for one wanted", arg("number", print(*rule.reserve))));
+    return words;
+}
+
 std::vector<Row> settings(const Books& books) {
     const Shop& shop = books.shop;
     const std::string currency = reports::currency_of(shop);
@@ -121,6 +138,11 @@ std::vector<Row> settings(const Books& books) {
                         .what = say("Attended waiting that counts"),
                         .value = reports::in_marks_here(print(share.share)),
                         .fact = ref(share)});
+    for (const SowingRule& rule : shop.all<SowingRule>())
+        rows.push_back({.from = rule.from,
+                        .what = say("Sowing is reckoned with"),
+                        .value = sowing_rule_words(rule),
+                        .fact = ref(rule)});
     for (const CostRule& rule : shop.all<CostRule>())
         rows.push_back({.from = rule.from,
                         .what = say("How stock is costed"),
@@ -226,19 +248,21 @@ public:
                         new_one<SalesTax, sales_tax_form>(say("Sales &tax")),
                         new_one<NormalLoss, normal_loss_form>(say("Trimmings")),
                         new_one<WaitingShare, waiting_share_form>(say("&Waiting")),
-                        new_one<CostRule, cost_rule_form>(say("Cost by"))};
+                        new_one<CostRule, cost_rule_form>(say("Cost by")),
+                        new_one<SowingRule, sowing_rule_form>(say("Sowing"))};
         }
     }
 
     std::optional<Form> correct(const Writing& writing, FactRef row) const override {
         if (row.kind == kKindOf<About>) return about_form(writing);
-        for (const auto form : {corrected<Person, person_form>, corrected<Pay, pay_form>,
-                                corrected<Tariff, tariff_form>, corrected<Overhead, overhead_form>,
-                                corrected<NormalLoss, normal_loss_form>, corrected<SalesTax, sales_tax_form>,
-                                corrected<ChannelFee, channel_fee_form>, corrected<WaitingShare, waiting_share_form>,
-                                corrected<CostRule, cost_rule_form>, corrected<PaidOut, paid_out_form>,
-                                corrected<Equipment, equipment_form>, corrected<Supplier, supplier_form>,
-                                corrected<AlreadyHere, already_here_form>, corrected<OwnMeasure, own_measure_form>})
+        for (const auto form :
+             {corrected<Person, person_form>, corrected<Pay, pay_form>, corrected<Tariff, tariff_form>,
+              corrected<Overhead, overhead_form>, corrected<NormalLoss, normal_loss_form>,
+              corrected<SalesTax, sales_tax_form>, corrected<ChannelFee, channel_fee_form>,
+              corrected<WaitingShare, waiting_share_form>, corrected<CostRule, cost_rule_form>,
+              corrected<SowingRule, sowing_rule_form>, corrected<PaidOut, paid_out_form>,
+              corrected<Equipment, equipment_form>, corrected<Supplier, supplier_form>,
+              corrected<AlreadyHere, already_here_form>, corrected<OwnMeasure, own_measure_form>})
             if (auto found = form(writing, row)) return found;
         return std::nullopt;
     }

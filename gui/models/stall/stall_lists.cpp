@@ -4,6 +4,7 @@
 
 #include "domain/decisions/fair_plan.h"
 #include "domain/decisions/shelf.h"
+#include "domain/text/amounts.h"
 #include "gui/models/amounts_shown.h"
 #include "gui/models/bench/bars.h"
 #include "gui/models/stall/fair_form.h"
@@ -148,6 +149,17 @@ Listing price_list(const Books& books, std::string_view find) {
         list.table.rows.push_back(
             {day_cell(price->from), words_cell(bar), money(price->shelf, currency), no_cell(), no_cell(), no_cell()});
     }
+    const auto other = [&](const auto& price, std::string of) {
+        if (!holds({of}, find)) return;
+        list.rows.push_back(ref(price));
+        list.table.rows.push_back({day_cell(price.from), words_cell(std::move(of)), money(price.price, currency),
+                                   no_cell(), no_cell(), no_cell()});
+    };
+    for (const WholesalePrice& price : shop.all<WholesalePrice>())
+        other(price, say("{bar}, for shops", arg("bar", reports::called(shop, price.bar))));
+    for (const PowderPrice& price : shop.all<PowderPrice>())
+        other(price, say("{colour} powder, {pack}", arg("colour", reports::called(shop, price.colour)),
+                         arg("pack", print(price.pack))));
     for (const PriceBelief& belief : shop.all<PriceBelief>()) {
         const std::string colour = reports::called(shop, belief.colour);
         if (!holds({colour}, find)) continue;
@@ -180,6 +192,9 @@ reports::Table bar_table(const Books& books, const Prices& answer, Key<Material>
     row(say("price that pays your hours"), found->for_hour);
     row(say("price that pays the margin"), found->for_margin);
     row(say("price that reaches both"), found->advised);
+    row(say("asked of shops"), found->wholesale.price);
+    row(say("least to ask of shops"), found->wholesale.floor);
+    row(say("asked of shops, pays your hours"), found->wholesale.full_cost);
     return table;
 }
 

@@ -1,5 +1,6 @@
 #include "gui/models/stall/stall_place.h"
 
+#include "domain/decisions/verdict.h"
 #include "gui/models/settings/settings_forms.h"
 #include "gui/models/stall/fair_form.h"
 #include "gui/models/stall/fair_words.h"
@@ -9,6 +10,7 @@
 #include "gui/models/stall/stall_lists.h"
 #include "reports/sheets_report.h"
 #include "reports/words/caution_words.h"
+#include "reports/words/powder_words.h"
 #include "reports/words/say.h"
 
 namespace dyestead::gui {
@@ -97,6 +99,10 @@ public:
             case kPrices:
                 return {
                     new_price(),
+                    doing(
+                        say("Price for &shops..."),
+                        [](const Writing& w, Selected row) { return wholesale_price_form(w, row_of<Material>(row)); }),
+                    doing(say("Price of p&owder..."), [](const Writing& w, Selected) { return powder_price_form(w); }),
                     doing(say("&What people would pay..."), [](const Writing& w, Selected) { return belief_form(w); }),
                     doing(
                         say("Fees of being pai&d..."), [](const Writing& w, Selected) { return channel_fee_form(w); })};
@@ -107,11 +113,18 @@ public:
     Detail detail(const Books& books, std::size_t, FactRef row) const override {
         if (const auto bar = row_of<Material>(row)) {
             const Prices answer = prices(books.shop, books.ledger);
-            return {.sentence = price_told(books, answer, *bar), .table = bar_table(books, answer, *bar)};
+            return {.sentence = bar_told(books, answer, *bar), .table = bar_table(books, answer, *bar)};
         }
         if (const auto key = row_of<Price>(row))
             if (const Price* price = books.shop.find(*key))
                 return {.sentence = price_told(books, prices(books.shop, books.ledger), price->bar)};
+        if (const auto key = row_of<WholesalePrice>(row))
+            if (const WholesalePrice* price = books.shop.find(*key))
+                return {.sentence = bar_told(books, prices(books.shop, books.ledger), price->bar)};
+        if (const auto key = row_of<PowderPrice>(row))
+            if (const PowderPrice* price = books.shop.find(*key))
+                return {.sentence = reports::powder_line(
+                            books.shop, verdict(books.shop, books.ledger, price->colour, kVerdictMonths, 0))};
         if (const auto sale = row_of<Sale>(row)) return {.sentence = sale_told(books, *sale)};
         const auto key = row_of<Fair>(row);
         const Fair* fair = key ? books.shop.find(*key) : nullptr;
@@ -133,6 +146,8 @@ public:
         if (const auto key = row_of<OutSettled>(row)) return settled_form(writing, std::nullopt, *key);
         if (const auto key = row_of<Returned>(row)) return returned_form(writing, *key);
         if (const auto key = row_of<Price>(row)) return price_form(writing, std::nullopt, *key);
+        if (const auto key = row_of<WholesalePrice>(row)) return wholesale_price_form(writing, std::nullopt, *key);
+        if (const auto key = row_of<PowderPrice>(row)) return powder_price_form(writing, *key);
         if (const auto key = row_of<PriceBelief>(row)) return belief_form(writing, *key);
         return std::nullopt;
     }

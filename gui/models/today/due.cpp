@@ -7,6 +7,7 @@
 #include "domain/decisions/reorder.h"
 #include "domain/decisions/shelf.h"
 #include "reports/words/names.h"
+#include "reports/words/reorder_words.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
 
@@ -96,6 +97,17 @@ void to_order(const Reorder& answer, const Books& books, Day until, std::vector<
                        .place = Place::cupboard,
                        .advice = say("It runs short and nobody's price for it is on record; note one at the Cupboard."),
                        .about = {kKindOf<Material>, row.material.number}});
+    }
+    for (const ColourShort& each : answer.colours) {
+        std::string advice;
+        for (const std::string& sentence : reports::colour_short_sentences(books.shop, each))
+            advice += (advice.empty() ? "" : " ") + sentence;
+        if (each.runs_out <= until)
+            all.push_back({.day = each.runs_out,
+                           .what = say("{what} runs out", arg("what", called(books.shop, each.material))),
+                           .place = Place::cupboard,
+                           .advice = std::move(advice),
+                           .about = {kKindOf<Material>, each.material.number}});
     }
     for (const GoingOff& each : answer.going_off) {
         const Lot* lot = books.shop.find(each.lot);

@@ -221,6 +221,75 @@ TEST_CASE("what a perfect forecast is worth comes to the closed form for one unc
     CHECK(*result.home_beats_bought_cash == Approx(1).epsilon(0.01));
 }
 
+TEST_CASE("one more record narrows its own input: t for what is measured, beta-binomial for what is counted") {
+    DoubtInput input = invented(two_summers());
+    input.crop_can_fail = true;
+    input.plantings = 2;
+    const Doubt five = doubt(input);
+    const auto of = [&](DoubtOf what) {
+        const auto found = std::ranges::find(five.matters, what, &Matter::of);
+        REQUIRE(found != five.matters.end());
+        return found->one_more;
+    };
+    const auto width = [](double records) {
+        return boost::math::quantile(boost::math::students_t{records - 1}, 0.9) * std::sqrt(1 + 1 / records);
+    };
+    REQUIRE(of(DoubtOf::yield));
+    CHECK(*of(DoubtOf::yield) == Approx(width(6) / width(5)));
+    CHECK(*of(DoubtOf::yield) < 1);
+    // All five vats are tested.
+    CHECK(*of(DoubtOf::strength) == Approx(width(6) / width(5)));
+    // Two vats to come, five counted: by hand, summing over what one more could show.
+    const auto variance = [](double failed, double counted, double to_come) {
+        const double all = counted + 1;
+        const double p = (failed + 0.5) / all;
+        return to_come * p * (1 - p) * (to_come + all) / (all + 1);
+    };
+    const double p = 0.5 / 6;
+    const double after = p * variance(1, 6, 2) + (1 - p) * variance(0, 6, 2);
+    const auto counted = std::ranges::find(five.matters, DoubtOf::failed_vats, &Matter::of);
+    if (counted != five.matters.end())
+        CHECK(*counted->one_more == Approx(std::sqrt(after / variance(0, 5, 2))).epsilon(1e-6));
+    const auto crop = std::ranges::find(five.matters, DoubtOf::lost_crop, &Matter::of);
+    if (crop != five.matters.end()) {
+        const double q = 0.5 / 3;
+        const double then = q * variance(1, 3, 1) + (1 - q) * variance(0, 3, 1);
+        CHECK(*crop->one_more == Approx(std::sqrt(then / variance(0, 2, 1))).epsilon(1e-6));
+    }
+    // One test says nothing of how tests differ.
+    DoubtInput untested = invented(two_summers());
+    for (std::size_t i = 1; i < untested.vats.size(); ++i) untested.vats[i].strength.reset();
+    for (const Matter& each : doubt(untested).matters) CHECK((each.of != DoubtOf::strength || !each.one_more));
+}
+
+TEST_CASE("until two powders are tested strength spreads as the plant's own range says, drawn as PERT") {
+    DoubtInput input = invented(two_summers());
+    for (VatPoint& each : input.vats) each.strength.reset();
+    const auto variance = [&] {
+        const VatSpread spread = vat_spread(input);
+        double sum = 0;
+        for (const double each : spread.root[2]) sum += each * each;
+        return sum;
+    };
+    const double as_yields = variance();
+    input.strength_stated = Band{0.25, 0.5, 1.0};
+    // Even in logs: the mean is the middle, half the range away from either end.
+    const double half = std::log(2.0);
+    CHECK(variance() == Approx(half * half / 7));
+    CHECK(variance() != Approx(as_yields));
+    input.strength_stated = Band{0.5, 0.5, 0.5};
+    CHECK(variance() == Approx(0));
+    for (const Band wrong : {Band{0, 0.5, 1}, Band{0.6, 0.5, 1}, Band{0.2, 0.5, 0.4}}) {
+        input.strength_stated = wrong;
+        CHECK(variance() == Approx(as_yields));
+    }
+    // Two tests count before what was said beforehand.
+    DoubtInput tested = invented(two_summers());
+    const auto before = vat_spread(tested).root;
+    tested.strength_stated = Band{0.25, 0.5, 1.0};
+    CHECK(vat_spread(tested).root == before);
+}
+
 TEST_CASE("the shop's own records are the sample") {
     BlueShop shop;
     const Verdict few = shop.verdict();

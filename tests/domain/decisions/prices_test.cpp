@@ -129,3 +129,80 @@ TEST_CASE(
     // Nothing was known of it on that day itself.
     CHECK(price_changes(s.shop(), now, s.today).empty());
 }
+
+TEST_CASE(
+    "for shops: no selling time, the wholesale channel's fees; the price put down before that of the last order") {
+    Priced s;
+    BarPrice bar = of(prices(s.shop(), s.ledger()), s.bar);
+    CHECK_FALSE(bar.wholesale.price);
+    CHECK(bar.wholesale.floor == Approx(bar.replacement->materials));
+    CHECK(bar.wholesale.full_cost == Approx(bar.replacement->full()));
+    const auto order = s.sale(day_of(2026, 4, 1));
+    s.all<Sale>().back().channel = Channel::wholesale;
+    s.sold(order, s.bar, 2, Money::units(2));
+    auto& fee = s.add<ChannelFee>();
+    fee.from = day_of(2026, 1, 1);
+    fee.channel = Channel::wholesale;
+    fee.share = Ratio{1, 5};
+    fee.per_bar = Money::hundredths(10);
+    bar = of(prices(s.shop(), s.ledger()), s.bar);
+    CHECK(bar.wholesale.price == Approx(2));
+    CHECK_FALSE(bar.wholesale.listed);
+    CHECK(bar.wholesale.floor == Approx((bar.replacement->materials + 0.1) / 0.8));
+    CHECK(bar.wholesale.left == Approx(2 * 0.8 - 0.1 - bar.replacement->without_labour()));
+    auto& listed = s.add<WholesalePrice>();
+    listed.from = day_of(2026, 5, 1);
+    listed.bar = s.bar;
+    listed.price = Money::units(3);
+    bar = of(prices(s.shop(), s.ledger()), s.bar);
+    CHECK(bar.wholesale.price == Approx(3));
+    CHECK(bar.wholesale.listed);
+    s.all<WholesalePrice>().back().from = day_of(2026, 6, 2);  // tomorrow
+    CHECK(of(prices(s.shop(), s.ledger()), s.bar).wholesale.price == Approx(2));
+}
+
+TEST_CASE("a bundle is held against the dearest kind on its table; the newest price of those called alike") {
+    Priced s;
+    const auto fair = [&](Day day, std::string what, int bars, Money price, int sold) {
+        auto& fact = s.add<Fair>();
+        fact.date = day;
+        const auto key = fact.key;
+        s.add<FairLine>(key).bar = s.bar;
+        auto& bundle = s.add<FairBundle>(key);
+        bundle.what = std::move(what);
+        bundle.bars = bars;
+        bundle.price = price;
+        bundle.sold = sold;
+    };
+    fair(day_of(2026, 3, 1), "three", 3, Money::units(9), 4);
+    fair(day_of(2026, 5, 1), "three", 3, Money::units(3), 2);
+    fair(day_of(2026, 4, 1), "three", 3, Money::units(3), 1);
+    fair(day_of(2026, 4, 2), "ten", 10, Money::units(15), 1);
+    fair(day_of(2026, 4, 3), "two", 2, Money::units(8), 1);
+    fair(day_of(2024, 4, 3), "long ago", 2, Money::units(8), 1);
+    fair(day_of(2026, 5, 3), "none", 0, Money::units(8), 1);
+    const Prices answer = prices(s.shop(), s.ledger());
+    REQUIRE(answer.bundles.size() == 3);
+    const BarPrice& bar = of(answer, s.bar);  // 1.014 of materials, 3.014 with two of own time
+    const BundlePrice& ten = answer.bundles[0];
+    CHECK(ten.what == "ten");
+    CHECK(ten.under_floor.empty());
+    CHECK(ten.under_cost == std::vector{s.bar});
+    CHECK(ten.clears_cost == Approx(10 * bar.replacement->full()));
+    const BundlePrice& three = answer.bundles[1];
+    CHECK(three.price == Approx(3));
+    CHECK(three.sold == 3);
+    CHECK(three.under_floor == std::vector{s.bar});
+    CHECK(three.under_cost.empty());
+    CHECK(three.clears_floor == Approx(3 * *bar.floor));
+    const BundlePrice& two = answer.bundles[2];
+    CHECK(two.under_floor.empty());
+    CHECK(two.under_cost.empty());
+    // What it costs is not known: held against nothing.
+    s.all<Offer>().clear();
+    s.all<AlreadyHere>().clear();
+    const Prices blind = prices(s.shop(), s.ledger());
+    REQUIRE(blind.bundles.size() == 3);
+    CHECK(blind.bundles[0].of.empty());
+    CHECK_FALSE(blind.bundles[0].clears_floor);
+}

@@ -136,8 +136,85 @@ TEST_CASE("sown 100 days before the usual first cut, then cut, dried and cured a
     s.plant().days_to_harvest.reset();
     s.as_of = day_of(2026, 10, 31);
     blue = s.ask();
-    CHECK(blue.days.as_last_sown);
+    CHECK(blue.days.from == SowDayFrom::last_sown);
     CHECK(blue.days.sow_by == day_of(2027, 4, 1));
+}
+
+TEST_CASE("the frosts of a usual year: under cover before the last, and no sowing that is cut after the first") {
+    SownBlue s;
+    auto& rule = s.add<SowingRule>();
+    rule.from = day_of(2025, 1, 1);
+    rule.last_frost = day_of(2020, 5, 12);
+    rule.first_frost = day_of(2020, 10, 20);
+    ColourSowing blue = s.ask();
+    CHECK(blue.days.from == SowDayFrom::usual_cut);
+    CHECK(blue.days.sow_by == day_of(2027, 4, 23));
+    CHECK(blue.days.last_frost == day_of(2027, 5, 12));  // of the summer it grows in
+    CHECK(blue.days.first_frost == day_of(2027, 10, 20));
+    CHECK(blue.days.last_chance == day_of(2027, 7, 12));  // 100 days before
+    CHECK(blue.days.frost_closes);
+    // The season closes sooner than the frost: that is the last chance.
+    s.harvest(day_of(2025, 9, 10), s.first, s.leaf, grams(100));
+    s.harvest(day_of(2026, 9, 20), s.second, s.leaf, grams(100));
+    blue = s.ask();
+    CHECK(blue.days.last_chance == day_of(2027, 6, 2));
+    CHECK_FALSE(blue.days.frost_closes);
+    // A root does not mind.
+    s.plant().years_to_first = 3;
+    CHECK_FALSE(s.ask().days.last_frost);
+    CHECK_FALSE(s.ask().days.first_frost);
+}
+
+TEST_CASE("no sowing on record: an annual is sown when the last frost is over, and cut its days later") {
+    SownBlue s;
+    s.all<Harvest>().clear();
+    s.all<PlantingEnd>().clear();
+    s.all<Planting>().clear();
+    s.as_of = day_of(2026, 6, 1);
+    CHECK(says(s.ask(), SowingGap::no_sowing_day));
+    auto& rule = s.add<SowingRule>();
+    rule.from = day_of(2026, 1, 1);
+    rule.last_frost = day_of(2024, 2, 29);  // in a year without the day: the 1st of March
+    const ColourSowing blue = s.ask();
+    CHECK_FALSE(says(blue, SowingGap::no_sowing_day));
+    CHECK(blue.days.from == SowDayFrom::last_frost);
+    CHECK(blue.days.sow_by == day_of(2027, 3, 1));
+    CHECK(blue.days.first_cut == day_of(2027, 6, 9));
+    s.as_of = day_of(2025, 12, 31);  // the rule counts from the next day on
+    CHECK(says(s.ask(), SowingGap::no_sowing_day));
+}
+
+TEST_CASE("days to a harvest beyond any summer, or below nought, lead nowhere worse than far away") {
+    SownBlue s;
+    s.add<SowingRule>().first_frost = day_of(2020, 10, 20);
+    for (const int days : {1'000'000'000, 0, -5}) {
+        s.plant().days_to_harvest = days;
+        const ColourSowing blue = s.ask();
+        REQUIRE(blue.days.sow_by);
+        CHECK(*blue.days.sow_by >= s.as_of);
+        CHECK(*blue.days.sow_by < s.as_of + Days{800});
+    }
+}
+
+TEST_CASE("what the maker sets for all sowing counts before the program's own, and a try before both") {
+    SownBlue s;
+    s.plant().seed_rate = grams(1);
+    auto& early = s.add<SowingRule>();
+    early.from = day_of(2025, 1, 1);
+    early.germination = Ratio{1, 2};
+    early.reserve = Ratio{3, 2};
+    auto& later = s.add<SowingRule>();  // says nothing of the reserve: that stays
+    later.from = day_of(2026, 1, 1);
+    later.germination = Ratio{1, 4};
+    ColourSowing blue = s.ask({.bars = {{s.blue, 45}}});
+    CHECK(blue.seed->coming_from == SowingFrom::setting);
+    CHECK(blue.seed->reserve_from == SowingFrom::setting);
+    CHECK(*blue.seed->of.usual == Approx(8'000 / 0.25 * 1.5));
+    for (SowingRule& rule : s.all<SowingRule>()) rule.germination = Ratio{0, 1};
+    blue = s.ask({.bars = {{s.blue, 45}}});
+    CHECK(blue.seed->coming_from == SowingFrom::supposed);
+    CHECK(*blue.seed->of.usual == Approx(8'000 / 0.8 * 1.5));
+    all_finite(blue);
 }
 
 TEST_CASE("seed by the plant's rate, over what comes up, with a reserve; what is there is not bought") {
@@ -200,7 +277,7 @@ TEST_CASE("a root bed: this year's bars live on what stands, what is sown now is
     CHECK(blue.standing.year == 2026);
     CHECK(blue.standing.m2 == Approx(10));
     CHECK(*blue.area.usual == Approx(blue.harvest.usual.value_or(0) / 0.5));
-    CHECK(blue.days.as_last_sown);
+    CHECK(blue.days.from == SowDayFrom::last_sown);
     CHECK(blue.days.sow_by == day_of(2027, 4, 1));
 }
 

@@ -33,7 +33,9 @@ KEYS = [f"{who}.{key}" for who in ("home", "bought", "plain") for key in PER_BAR
     "chance.home_beats_bought chance.home_beats_plain chance.home_beats_bought_cash chance.home_beats_plain_cash "
     "doubt.home_cash_margin_per_bar_p10 doubt.home_cash_margin_per_bar_p50 doubt.home_cash_margin_per_bar_p90 "
     "doubt.home_full_margin_per_bar_p10 doubt.home_full_margin_per_bar_p50 doubt.home_full_margin_per_bar_p90 "
-    "doubt.extra_dye_hour_earned_p10 doubt.extra_dye_hour_earned_p50 doubt.extra_dye_hour_earned_p90"
+    "doubt.extra_dye_hour_earned_p10 doubt.extra_dye_hour_earned_p50 doubt.extra_dye_hour_earned_p90 "
+    "powder.price_per_gram powder.left_per_gram powder.left_per_dye_hour powder.soap_left_per_gram "
+    "powder.soap_left_per_dye_hour powder.even_price_per_gram"
 ).split()
 
 

@@ -30,6 +30,32 @@ TEST_CASE("a new shop has its name and currency, and a currency is three letters
     CHECK(desk.shop.all<About>().front().currency == "EUR");
 }
 
+TEST_CASE("what sowing is reckoned with: at least one of the four, shares that can be, and one line in the list") {
+    Fresh desk;
+    Form form = sowing_rule_form(desk.writing());
+    CHECK(desk.keep(form).empty());
+    CHECK_FALSE(form.field("last_frost").trouble.empty());
+    form.type("last_frost", "12 May", desk.writing());
+    form.type("germination", "0 %", desk.writing());
+    CHECK(desk.keep(form).empty());
+    CHECK_FALSE(form.field("germination").trouble.empty());
+    form.type("germination", "70 %", desk.writing());
+    form.type("reserve", "0.5", desk.writing());
+    CHECK(desk.keep(form).empty());
+    CHECK_FALSE(form.field("reserve").trouble.empty());
+    form.type("reserve", "1.25", desk.writing());
+    REQUIRE_FALSE(desk.keep(form).empty());
+    REQUIRE(desk.shop.all<SowingRule>().size() == 1);
+    const SowingRule& rule = desk.shop.all<SowingRule>().front();
+    CHECK(rule.last_frost == day_of(2026, 5, 12));
+    CHECK(rule.germination == Ratio{70, 100});
+    const auto place = settings_place();
+    const auto list = place->listings(desk.writing().books, "frost").front();
+    REQUIRE(list.table.rows.size() == 1);
+    CHECK(list.table.rows[0][1].shown == "last frost 12 May, 70 % of the seed comes up, 1.25 sown for one wanted");
+    CHECK(place->correct(desk.writing(), list.rows.front()));
+}
+
 TEST_CASE("people and their hours, heat, running costs, fees, tax: each kept from its day on") {
     Fresh desk;
     Form person = person_form(desk.writing());
