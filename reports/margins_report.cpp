@@ -85,7 +85,7 @@ private:
         Table table{.title = say("In all, {currency}", arg("currency", currency_)),
                     .columns = {{tr("bar")},
                                 {tr("sold")},
-                                {tr("taken")},
+                                {tr("money taken")},
                                 {tr("fees")},
                                 {tr("made for, without your hours")},
                                 {tr("left before your time")},
@@ -106,7 +106,7 @@ private:
     Table a_bar() const {
         Table table{.title = say("A bar, {currency}", arg("currency", currency_)),
                     .columns = {{tr("bar")},
-                                {tr("taken")},
+                                {tr("money taken")},
                                 {tr("left before your time")},
                                 {tr("left after your time")},
                                 {tr("left of what was taken")},

@@ -8,6 +8,7 @@
 #include "gui/models/form/field_values.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
+#include "reports/words/shown.h"
 
 namespace dyestead::gui {
 
@@ -37,7 +38,7 @@ RecalledHere recalled_here(const Books& books, const Asked& asked) {
     if (trimmed(asked.about).empty()) return here;
     std::optional<Day> from;
     if (!trimmed(asked.from).empty()) {
-        const auto day = read_typed_day(asked.from, books.as_of());
+        const auto day = read_typed_day(asked.from, books.as_of(), reports::month_names());
         if (!day) return here;
         from = *day;
     }

@@ -79,7 +79,7 @@ std::string moment_text(Moment moment) {
 }
 
 Read<Moment> read_typed_moment_field(std::string_view text, const Reading& reading) {
-    auto read = read_typed_moment(text, reading.writing_for);
+    auto read = read_typed_moment(text, reading.writing_for, reports::month_names());
     // What came with its own distance from UTC keeps it.
     if (read && reading.utc_offset && !read_moment(text)) read.value->utc_offset = reading.utc_offset(*read);
     return read;
