@@ -6,6 +6,7 @@
 #include <string>
 
 #include "db/trouble.h"
+#include "domain/values/share.h"
 #include "reports/words/say.h"
 #include "reports/words/trouble_words.h"
 
@@ -23,6 +24,8 @@ std::string sentence_of(std::string_view what, const std::exception_ptr& failure
         std::rethrow_exception(failure);
     } catch (const db::ShopTrouble& trouble) {
         return reports::trouble_sentence(trouble.trouble);
+    } catch (const Overflow&) {
+        return reports::too_large_sentence();
     } catch (const std::exception& error) {
         fmt::print(stderr, "dyestead: {}: {}\n", what, error.what());
     } catch (...) {

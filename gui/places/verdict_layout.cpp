@@ -28,6 +28,7 @@ namespace {
 constexpr int kScrollStep = 16;
 constexpr std::size_t kLines = 8;  // as many as there ever are
 constexpr int kLeastPicture = 150;
+constexpr int kLeastTables = 260;
 
 }  // namespace
 
@@ -90,6 +91,7 @@ wxBoxSizer* VerdictPage::columns() {
     picture_->SetMinSize(FromDIP(wxSize{-1, kLeastPicture}));
     figures_ = new Table(sheet_, say("The figures of the picture"), Sorting::as_given);
     tables_ = new wxNotebook(sheet_, wxID_ANY);
+    tables_->SetMinSize(FromDIP(wxSize{-1, kLeastTables}));  // what it stands on is seen; rows scroll
     set_accessible_name(*tables_, say("Figures"));
     side_by_side_ = new Table(tables_, say("Side by side"), Sorting::as_given);
     adds_up_ = new Table(tables_, say("How it adds up"), Sorting::as_given);
@@ -105,14 +107,14 @@ wxBoxSizer* VerdictPage::columns() {
     caution_ = new WrappedText(sheet_, TextSize::small);
 
     auto* figures = new wxBoxSizer(wxVERTICAL);
-    figures->Add(tables_, wxSizerFlags{}.Expand());
+    figures->Add(tables_, wxSizerFlags{1}.Expand());
     figures->Add(caution_, wxSizerFlags{}.Expand().Border(wxTOP, FromDIP(kApart)));
     figures->Add(stands_on_, wxSizerFlags{}.Expand().Border(wxTOP, FromDIP(kApart)));
     auto* dials = new wxBoxSizer(wxVERTICAL);
     dials->Add(dials_title_, wxSizerFlags{}.Expand().Border(wxBOTTOM, FromDIP(kNear)));
     dials->Add(board_, wxSizerFlags{}.Expand().Border(wxBOTTOM, FromDIP(kApart)));
     dials->Add(picture_title_, wxSizerFlags{}.Expand().Border(wxBOTTOM, FromDIP(kNear)));
-    dials->Add(picture_, wxSizerFlags{}.Expand());
+    dials->Add(picture_, wxSizerFlags{1}.Expand());
     dials->Add(figures_, wxSizerFlags{}.Expand());
     dials->Add(picture_sentence_, wxSizerFlags{}.Expand().Border(wxTOP, FromDIP(kNear)));
     auto* row = new wxBoxSizer(wxHORIZONTAL);

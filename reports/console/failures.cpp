@@ -6,6 +6,7 @@
 #include <new>
 
 #include "db/trouble.h"
+#include "domain/values/share.h"
 #include "reports/words/say.h"
 #include "reports/words/trouble_words.h"
 
@@ -25,6 +26,8 @@ int guarded(const Run& run) {
         say_on_stderr(trouble_sentence(shop.trouble));
     } catch (const db::RecordsRefused& records) {
         for (const Trouble& trouble : records.troubles) say_on_stderr(trouble_sentence(trouble));
+    } catch (const Overflow&) {
+        say_on_stderr(reports::too_large_sentence());
     } catch (const std::bad_alloc&) {
         say_on_stderr(reports::say("There is not enough memory for this shop; close other programs and try again."));
     } catch (const std::exception& fault) {

@@ -48,7 +48,8 @@ string_view nothing_to_trace_words(const Trouble& trouble) {
             "material or supplier, or the supplier's own lot number.");
     return message(
         "a trace needs something to trace; name it with --of: the code of a lot, batch, planting or vat, one of "
-        "{choices}, or a line of a statement by the name of its figure, like stock.pigment, losses.spilled, hours.garden "
+        "{choices}, or a line of a statement by the name of its figure, like stock.pigment, losses.spilled, "
+        "hours.garden "
         "or "
         "out.goods.");
 }
@@ -276,6 +277,12 @@ std::string trouble_sentence(const Trouble& trouble) {
     const string_view english = words(trouble);
     const std::string what = say_with(english, args);
     return trouble.file.empty() ? as_sentence(what, tr(english)) : located(trouble, what);
+}
+
+std::string too_large_sentence() {
+    return say(
+        "A total here is larger than the books can hold: some price, weight or time on record is far too large; look "
+        "through what does not add up and mend it.");
 }
 
 }  // namespace dyestead::reports

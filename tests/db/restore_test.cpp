@@ -77,7 +77,7 @@ TEST_CASE("no backup is found of a letter, of nothing, of a file whose id leads 
     CHECK_FALSE(newest_backup(shop.temp / "letter.dyestead"));
     CHECK_FALSE(newest_backup(shop.temp / "nowhere.dyestead"));
     SQLite::Database{shop.file.string(), SQLite::OPEN_READWRITE}.exec(
-        "UPDATE file SET id = '../../../../../../../../../../../'");
+        "UPDATE file SET id = '../../../../../../../../../../..'");
     CHECK_FALSE(newest_backup(shop.file));
 }
 

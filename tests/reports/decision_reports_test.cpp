@@ -83,6 +83,9 @@ TEST_CASE("prices: what shops pay and what a bundle brings, held against what a 
     s.at(s.bar).name = "Plain bar";
     s.stock_all(3);
     s.offer(s.oil_, grams(1'000), Money::units(8), 5);
+    s.offer(s.lye, grams(1'000), Money::units(10), 5);
+    s.offer(s.water, {Quantity::microlitres(5'000'000), Unit::l, Mark::measured}, Money::units(2), 1);
+    s.offer(s.band, pieces(100), Money::units(10), 5);
     const auto fair = [&](Money price) {
         auto& fact = s.add<Fair>();
         fact.date = day_of(2026, 5, 1);
@@ -99,7 +102,7 @@ TEST_CASE("prices: what shops pay and what a bundle brings, held against what a 
     shops.bar = s.bar;
     shops.price = Money::hundredths(50);
     std::string text = shown(s.shop(), s.ledger(), "prices");
-    CHECK(says(text, "For shops that sell on, GBP a bar"));
+    CHECK_MESSAGE(says(text, "For shops that sell on, GBP a bar"), text);
     CHECK(says(text, "Three bars, 3 bars for £1.00: £0.33 a bar is under the floor of Plain bar"));
     s.all<FairBundle>().back().price = Money::units(60);
     text = shown(s.shop(), s.ledger(), "prices");

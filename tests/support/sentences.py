@@ -55,5 +55,5 @@ class English:
         rest = text
         for name in self.names:
             if name in rest:
-                rest = rest.replace(name, "")
-        return text in self.whole or bool(self.filled.fullmatch(text)) or bool(ENGLISH_WORDS.search(rest))
+                rest = rest.replace(name, "…")
+        return text in self.whole or bool(self.filled.fullmatch(rest)) or bool(ENGLISH_WORDS.search(rest))

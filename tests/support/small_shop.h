@@ -42,7 +42,7 @@ code,from,share
 W1,2025-01-01,25 %
 == sowing_rule.csv
 code,from,last_frost,first_frost,germination,reserve
-SR1,2025-01-01,2025-05-12,2025-10-20,70 %,1.25
+SR1,2025-01-01,2025-05-12,2025-10-20,70 %,125 %
 SR2,2026-01-01,,2026-10-28,,
 == paid_out.csv
 code,date,what,amount,dye_only,colour,avoidable,note

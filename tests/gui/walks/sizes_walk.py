@@ -10,6 +10,7 @@ import pyatspi
 from _window import PLACES, Window, sample, wait_until, work_folder
 
 SIZES = [(1280, 800), (1024, 700)]
+BORDER = 20  # what the window manager may put around it
 WHOLE = {pyatspi.ROLE_PUSH_BUTTON, pyatspi.ROLE_TEXT, pyatspi.ROLE_COMBO_BOX, pyatspi.ROLE_LABEL, pyatspi.ROLE_PAGE_TAB_LIST}
 
 
@@ -21,7 +22,14 @@ def resize(window, width, height):
     (wid,) = subprocess.run(["xdotool", "search", "--onlyvisible", "--pid", str(window.process.pid)],
                             capture_output=True, text=True, check=True).stdout.split()[-1:]
     subprocess.run(["xdotool", "windowmove", wid, "0", "0", "windowsize", wid, str(width), str(height)], check=True)
-    wait_until(lambda: extents(window.frame).width == width, f"a window {width} wide")
+    wait_until(lambda: 0 <= extents(window.frame).width - width < BORDER, f"a window {width} wide")
+
+
+def scrolls(control):
+    above = control.parent
+    while above is not None and above.getRole() not in (pyatspi.ROLE_SCROLL_PANE, pyatspi.ROLE_VIEWPORT, pyatspi.ROLE_FRAME):
+        above = above.parent
+    return above is not None and above.getRole() != pyatspi.ROLE_FRAME
 
 
 def reaching_out(window):
@@ -29,7 +37,7 @@ def reaching_out(window):
     frame = extents(window.frame)
     out = []
     for control in window.controls():
-        if control.getRole() not in WHOLE:
+        if control.getRole() not in WHOLE or scrolls(control):
             continue
         box = extents(control)
         if box.width <= 0 or box.height <= 0:

@@ -76,6 +76,8 @@ def no_such(constant):
 
 
 # What is wrong, how it gets in, and what the finding must name.
+TOO_LARGE = "a total that the books cannot hold"
+
 FOUND = [
     ("a vat dried before it was begun", put("drying", {"code": "drying-blue-2024-1"}, date="2024-08-01"),
      "blue-2024-1"),
@@ -95,7 +97,7 @@ FOUND = [
     ("more brought back than was sold", put("returned", {"code": "returned-2026-09-26"}, bars="400"), "bars-2026-09"),
     ("more in bundles than was sold", put("fair_bundle", {"position": "1"}, sold="900"), "fair-2026-10-17"),
     ("more of a bed lost than stood", put("bed_lost", {"code": "bed-lost-2026-06-21"}, area="50 m2"), "madder-a-2025"),
-    ("a total that the books cannot hold", all_rows("delivery_line", price="999999999999"), "left out"),
+    (TOO_LARGE, all_rows("delivery_line", price="999999999999"), "left out"),
     ("paid for nothing", put("delivery_line", {"delivery": "delivery-2026-10-02-1"}, amount="0"),
      "delivery-2026-10-02-1"),
 ]
@@ -145,6 +147,8 @@ def with_mistake(folder, change):
 def answers(what, shop, reports):
     for name in reports:
         reply = run("report", name, shop, "--format", "json")
+        if reply.returncode == 2 and "larger than the books can hold" in reply.stderr and what == TOO_LARGE:
+            continue  # a sum over all of it; the finding says where
         assert reply.returncode == 0, (what, name, reply.stderr)
         assert figures_are_numbers(json.loads(reply.stdout, parse_constant=no_such)), (what, name)
 

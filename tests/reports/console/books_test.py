@@ -376,8 +376,8 @@ class Report(Books):
     def test_what_is_asked_wrongly_names_what_there_is(self):
         shop = self.shop()
         self.assertIn(
-            "can-make, earns-best, fair-plan, fair-result, hours, losses, money, plants, prices, recall, reorder, sowing, stock-value, trace, "
-            "verdict, year",
+            "calendar, can-make, cost-sheet, earns-best, fair-plan, fair-result, hours, labels, losses, margins, money, "
+            "plants, prices, recall, reorder, sheets, sowing, stock-value, trace, verdict, year",
             self.refused("report", "weather", shop),
         )
         self.assertIn("csv, html, json, pdf, text, xlsx", self.refused("report", "verdict", shop, "--format", "doc"))

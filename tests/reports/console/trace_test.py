@@ -32,7 +32,7 @@ def costs(shop, report, *more):
         if not key.endswith(".cash_cost"):
             continue
         name = key.removesuffix(".cash_cost")
-        if name in ("total", "gross_margin", "earned"):
+        if name in ("total", "gross_margin", "earned", "earned_after_write_down"):
             continue  # differences of others
         traced = figures(shop, "trace", "--of", "in-progress" if name == "in_progress" else name, *PERIOD)
         same(traced["total.cash_cost"], value, key)

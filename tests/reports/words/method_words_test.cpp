@@ -24,7 +24,7 @@ TEST_CASE("a reading outside the band is told with what the method says") {
     CHECK(outside_sentence(b.shop(), {Band::acidity, vat, 3, "soda", 8, 9, std::nullopt}) ==
           "vat-7, soda: pH 8 was read. Your method says 9 or more.");
     CHECK(outside_sentence(b.shop(), {Band::waiting, vat, 3, "settle", 260, 120, 180})
-              .find(", settle: it stood 4 h 20 min. Your method says 2 h to 3 h.") != std::string::npos);
+              .find(", settle: it stood 4 h 20 min. Your method says 2 h 00 min to 3 h 00 min.") != std::string::npos);
     CHECK(outside_sentence(b.shop(), {Band::yield, vat, 0, "", 0.6, 1, 4}) ==
           "vat-7 gave 0.6 g of powder from a kilogram of harvest. Your method says 1 g to 4 g.");
 }
