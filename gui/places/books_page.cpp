@@ -82,11 +82,12 @@ void BooksPage::build_ask(wxWindow& page) {
 
     const int near = FromDIP(kNear);
     auto* row = new wxBoxSizer(wxHORIZONTAL);
-    for (wxWindow* each : std::initializer_list<wxWindow*>{
-             about_label_, about_, from_label_, from_, as_of_label, as_of_, ask_button, hold_})
+    for (wxWindow* each :
+         std::initializer_list<wxWindow*>{about_label_, about_, from_label_, from_, as_of_label, as_of_, ask_button})
         row->Add(each, wxSizerFlags{}.CentreVertical().Border(wxRIGHT, near));
     auto* right = new wxBoxSizer(wxVERTICAL);
     right->Add(row, wxSizerFlags{}.Border(wxLEFT | wxBOTTOM, FromDIP(kApart)));
+    right->Add(hold_, wxSizerFlags{}.Border(wxLEFT | wxBOTTOM, FromDIP(kApart)));
     right->Add(trouble_, wxSizerFlags{}.Expand().Border(wxLEFT, FromDIP(kApart)));
     right->Add(answer_, wxSizerFlags{1}.Expand());
     auto* left = new wxBoxSizer(wxVERTICAL);

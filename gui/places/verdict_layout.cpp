@@ -114,7 +114,7 @@ wxBoxSizer* VerdictPage::columns() {
     dials->Add(dials_title_, wxSizerFlags{}.Expand().Border(wxBOTTOM, FromDIP(kNear)));
     dials->Add(board_, wxSizerFlags{}.Expand().Border(wxBOTTOM, FromDIP(kApart)));
     dials->Add(picture_title_, wxSizerFlags{}.Expand().Border(wxBOTTOM, FromDIP(kNear)));
-    dials->Add(picture_, wxSizerFlags{1}.Expand());
+    dials->Add(picture_, wxSizerFlags{}.Expand());
     dials->Add(figures_, wxSizerFlags{}.Expand());
     dials->Add(picture_sentence_, wxSizerFlags{}.Expand().Border(wxTOP, FromDIP(kNear)));
     auto* row = new wxBoxSizer(wxHORIZONTAL);

@@ -380,7 +380,7 @@ class Report(Books):
             "plants, prices, recall, reorder, sheets, sowing, stock-value, trace, verdict, year",
             self.refused("report", "weather", shop),
         )
-        self.assertIn("csv, html, json, pdf, text, xlsx", self.refused("report", "verdict", shop, "--format", "doc"))
+        self.assertIn("csv, html, ics, json, pdf, text, xlsx", self.refused("report", "verdict", shop, "--format", "doc"))
         self.assertIn("blue, pink, yellow", self.refused("report", "verdict", shop, "--colour", "mauve"))
         self.assertIn("--as-of", self.refused("report", "verdict", shop, "--as-of", "2026-02-30"))
         self.assertIn("2026-07-03", self.refused("report", "verdict", shop, "--as-of", "yesterday"))
