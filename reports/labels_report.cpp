@@ -35,6 +35,8 @@ public:
         const Cut* cut = cut_of(lot.lot);
         const Batch* batch = cut == nullptr ? nullptr : shop_.find(cut->batch);
         const Recipe* recipe = batch == nullptr ? nullptr : shop_.find(batch->recipe);
+        constexpr std::int64_t kThousandths = 1'000;
+        const std::int64_t whole_bars = lot.bars / kThousandths;
         return {words(called(shop_, lot.bar)),
                 words(state(lot)),
                 words(recipe == nullptr ? std::string{} : print(recipe->declared_weight)),
@@ -43,7 +45,7 @@ public:
                 words(batch == nullptr ? std::string{} : shown_date(batch->date)),
                 words(shown_date(lot.ready)),
                 words(lot.best_before ? shown_date(*lot.best_before) : std::string{}),
-                {.shown = fmt::to_string(lot.bars / 1'000), .number = static_cast<double>(lot.bars / 1'000)},
+                {.shown = fmt::to_string(whole_bars), .number = static_cast<double>(whole_bars)},
                 words(batch == nullptr ? std::string{} : went_in(*batch))};
     }
 

@@ -88,8 +88,8 @@ std::vector<BoughtTwice> bought_twice(const Records& records) {
     }
     std::vector<BoughtTwice> all;
     for (auto& [name, each] : alike) {
-        const auto suppliers =
-            std::ranges::count_if(from, [&](const auto& one) { return one.second == each.materials.front(); });
+        const Key<Material> first = each.materials.front();
+        const auto suppliers = std::ranges::count_if(from, [&](const auto& one) { return one.second == first; });
         if (each.materials.size() < 2 && suppliers < 2) continue;
         add_offers(records, from, each);
         all.push_back(std::move(each));

@@ -69,7 +69,7 @@ Table what_goes_in(const Shop& shop, const Method* method) {
 }
 
 std::string how_often(const MethodStep& step) {
-    const std::string targets = step_targets(step);
+    std::string targets = step_targets(step);
     if (step.times <= 1) return targets;
     const auto times = static_cast<std::uint64_t>(step.times);
     if (targets.empty()) return say_count("once", "{count} times", times);

@@ -59,7 +59,7 @@ StepPlan plan_of(const Shop& shop, const Vat& vat, const MethodStep* step) {
 std::optional<Key<Person>> who_works(const Shop& shop, const Vat& vat) {
     if (vat.who) return vat.who;
     if (const VatStep* last = last_done(shop, vat.key); last != nullptr && last->who) return last->who;
-    const auto people = shop.all<Person>();
+    const auto& people = shop.all<Person>();
     return people.size() == 1 ? std::optional{people.front().key} : std::nullopt;
 }
 
@@ -76,7 +76,7 @@ std::string time_shown(const Span& span) {
 std::string moment_shown(Instant moment, const WallClock& clock) {
     constexpr int kMinutes = 60;
     const Moment then = clock.local(moment);
-    const std::string time = fmt::format("{:02}:{:02}", then.minute / kMinutes, then.minute % kMinutes);
+    std::string time = fmt::format("{:02}:{:02}", then.minute / kMinutes, then.minute % kMinutes);
     if (then.day == clock.local(clock.now).day) return time;
     return say("{time} on {day}", arg("time", time), arg("day", reports::shown_date(then.day)));
 }
@@ -242,7 +242,7 @@ std::optional<Kept> step_done(const Writing& writing, AtThePan& pan, const WallC
     kept.args = {{"step", step.what}, {"vat", vat_name(writing.shop(), *vat)}};
     kept.change.put.all<VatStep>().push_back(step);
     kept.consequence = [key = pan.vat, times](const Writing& after) {
-        const std::string told = told_after_a_step(after.shop(), key);
+        std::string told = told_after_a_step(after.shop(), key);
         if (!times.doubted) return told;
         return say("{time} of the clock counted as {counted} of work, the rest as standing. {next}",
                    arg("time", reports::shown_minutes(number(*times.doubted))),
