@@ -13,7 +13,7 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[3]
 SAMPLE = ROOT / "sample-shop" / "shop"
 BOOKS = os.environ["DYESTEAD_BOOKS"]
-REPORTS = ["stock-value", "year", "money", "losses", "hours", "prices", "reorder", "sowing", "plants"]
+REPORTS = ["stock-value", "year", "losses", "prices", "sowing"]
 
 
 def run(*args):
