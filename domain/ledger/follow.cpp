@@ -3,20 +3,10 @@
 #include <algorithm>
 #include <iterator>
 
+#include "domain/values/cost_parts.h"
+
 namespace dyestead {
 namespace {
-
-Cost materials(Money money) {
-    Cost cost;
-    cost.materials = money;
-    return cost;
-}
-
-Cost overhead(Money money) {
-    Cost cost;
-    cost.overhead = money;
-    return cost;
-}
 
 // One leaf for each record: what it brought in several times is added up.
 class Leaves {
@@ -64,7 +54,7 @@ public:
     std::vector<Leaf> operator()(SellingPart part) const {
         Leaves leaves;
         const auto bill = [&](const auto& fact, Money money) {
-            leaves.add(ref(fact), Boundary::bills, overhead(money));
+            leaves.add(ref(fact), Boundary::bills, cost_of_overhead(money));
         };
         switch (part) {
             case SellingPart::stalls:
@@ -79,7 +69,7 @@ public:
                 break;
             case SellingPart::payment_fees:
                 for (const Taking& taking : takings(shop_, ledger_, period_))
-                    leaves.add(taking.fact, Boundary::bills, overhead(taking.fees.total()));
+                    leaves.add(taking.fact, Boundary::bills, cost_of_overhead(taking.fees.total()));
                 break;
             case SellingPart::people: {
                 std::vector<Leaf> all = (*this)(Boundary::selling);
@@ -118,7 +108,7 @@ private:
     std::vector<Leaf> money(std::variant<TakenAt, PaidFor> what, Boundary through) const {
         Leaves leaves;
         for (const MoneyLine& line : money_lines(shop_, ledger_, period_))
-            if (line.what == what) leaves.add(line.fact, through, materials(line.amount));
+            if (line.what == what) leaves.add(line.fact, through, cost_of_materials(line.amount));
         return std::move(leaves).take();
     }
 

@@ -4,21 +4,10 @@
 #include "domain/ledger/statements.h"
 #include "domain/ledger/stock_value.h"
 #include "domain/ledger/trace.h"
+#include "domain/values/cost_parts.h"
 
 namespace dyestead {
 namespace {
-
-Cost overhead(Money money) {
-    Cost cost;
-    cost.overhead = money;
-    return cost;
-}
-
-Cost materials(Money money) {
-    Cost cost;
-    cost.materials = money;
-    return cost;
-}
 
 Cost labour(Minutes time, Money money) {
     Cost cost;
@@ -60,20 +49,20 @@ std::vector<TieOut> tie_outs(const Shop& shop, const Ledger& ledger, Period peri
     all.push_back({Tie::stock, stock.stock() + stock.in_progress(), after.stock + after.in_progress});
     all.push_back({Tie::cost_of_sales, sum(trace(shop, ledger, Term::sold, period)), after.sold - before.sold});
     all.push_back({Tie::losses, year.lost() + year.given(), after.lost + after.given - before.lost - before.given});
-    all.push_back({Tie::earned, year.spent() - overhead(year.over_absorbed_in_stock), out});
+    all.push_back({Tie::earned, year.spent() - cost_of_overhead(year.over_absorbed_in_stock), out});
     Cost logged;
     for (const StageHours& line : hours(shop, ledger, period)) logged += labour(line.time, line.labour);
     Cost entered = came_in(ledger, Boundary::hours, period);
     entered += came_in(ledger, Boundary::already_here, period);
     all.push_back({Tie::hours, logged, labour(entered.hands_on, entered.labour)});
-    all.push_back({Tie::money_goods, materials(paid(flow, PaidFor::goods) + paid(flow, PaidFor::carriage)),
+    all.push_back({Tie::money_goods, cost_of_materials(paid(flow, PaidFor::goods) + paid(flow, PaidFor::carriage)),
                    came_in(ledger, Boundary::delivered, period)});
     // A stall's fee stands with the day of the fair, whenever it was paid.
     Money bills =
         year.stalls + paid(flow, PaidFor::travel) + paid(flow, PaidFor::postage) + paid(flow, PaidFor::payment_fees);
     for (const PaidOut& each : shop.all<PaidOut>())
         if (each.dye_only != DyeOnly::no && period.contains(each.date)) bills += each.amount;
-    all.push_back({Tie::money_bills, overhead(bills), came_in(ledger, Boundary::bills, period)});
+    all.push_back({Tie::money_bills, cost_of_overhead(bills), came_in(ledger, Boundary::bills, period)});
     return all;
 }
 

@@ -10,6 +10,7 @@
 #include "domain/ledger/follow.h"
 #include "domain/ledger/replay.h"
 #include "domain/ledger/statements.h"
+#include "domain/values/cost_parts.h"
 
 using namespace dyestead;
 
@@ -35,18 +36,6 @@ struct Sample {
     }
     int lines_with_leaves = 0;
 };
-
-Cost materials(Money money) {
-    Cost cost;
-    cost.materials = money;
-    return cost;
-}
-
-Cost overhead(Money money) {
-    Cost cost;
-    cost.overhead = money;
-    return cost;
-}
 
 }  // namespace
 
@@ -75,14 +64,15 @@ TEST_CASE("what a period sold, lost, gave away and cost") {
         for (std::size_t i = 0; i < kLossKinds; ++i)
             CHECK(sample.leaves(static_cast<LossKind>(i), period) == year.losses[i]);
         CHECK(sample.leaves(Boundary::selling, period) == year.selling);
-        CHECK(sample.leaves(SellingPart::stalls, period) == overhead(year.stalls));
-        CHECK(sample.leaves(SellingPart::travel, period) == overhead(year.travel));
-        CHECK(sample.leaves(SellingPart::postage, period) == overhead(year.postage));
-        CHECK(sample.leaves(SellingPart::payment_fees, period) == overhead(year.payment_fees));
+        CHECK(sample.leaves(SellingPart::stalls, period) == cost_of_overhead(year.stalls));
+        CHECK(sample.leaves(SellingPart::travel, period) == cost_of_overhead(year.travel));
+        CHECK(sample.leaves(SellingPart::postage, period) == cost_of_overhead(year.postage));
+        CHECK(sample.leaves(SellingPart::payment_fees, period) == cost_of_overhead(year.payment_fees));
         CHECK(sample.leaves(SellingPart::people, period) ==
-              year.selling - overhead(year.stalls + year.travel + year.postage + year.payment_fees));
+              year.selling - cost_of_overhead(year.stalls + year.travel + year.postage + year.payment_fees));
         for (const PeriodCost& each : year.period_costs) CHECK(sample.leaves(each.of, period) == each.cost);
-        CHECK(sample.leaves(Boundary::overhead, period) == overhead(year.overhead_accrued - year.overhead_absorbed));
+        CHECK(sample.leaves(Boundary::overhead, period) ==
+              cost_of_overhead(year.overhead_accrued - year.overhead_absorbed));
     }
     CHECK(sample.lines_with_leaves > 60);
 }
@@ -92,9 +82,9 @@ TEST_CASE("takings, money out and hours") {
     for (const Period period : kPeriods) {
         const MoneyFlow flow = money_flow(sample.shop, sample.ledger, period);
         for (std::size_t i = 0; i < kTakenAt; ++i)
-            CHECK(sample.leaves(static_cast<TakenAt>(i), period) == materials(flow.in[i]));
+            CHECK(sample.leaves(static_cast<TakenAt>(i), period) == cost_of_materials(flow.in[i]));
         for (std::size_t i = 0; i < kPaidFor; ++i)
-            CHECK(sample.leaves(static_cast<PaidFor>(i), period) == materials(flow.out[i]));
+            CHECK(sample.leaves(static_cast<PaidFor>(i), period) == cost_of_materials(flow.out[i]));
         CHECK(flow.total_in() == earned(sample.shop, sample.ledger, period).gross);
         std::array<Cost, kStages> stages{};
         for (const StageHours& line : hours(sample.shop, sample.ledger, period)) {

@@ -4,6 +4,7 @@
 #include "domain/ledger/earned.h"
 #include "domain/ledger/follow.h"
 #include "domain/ledger/replay.h"
+#include "domain/values/cost_parts.h"
 #include "tests/support/any_act.h"
 
 using namespace dyestead;
@@ -17,18 +18,6 @@ constexpr Day kEnd = kFirstDay + Days{test::kDays + 400};
 Period some_period() {
     const Day first = kFirstDay + Days{*rc::gen::inRange(0, test::kDays)};
     return {first, first + Days{*rc::gen::inRange(0, test::kDays)}};
-}
-
-Cost materials(Money money) {
-    Cost cost;
-    cost.materials = money;
-    return cost;
-}
-
-Cost overhead(Money money) {
-    Cost cost;
-    cost.overhead = money;
-    return cost;
 }
 
 }  // namespace
@@ -57,12 +46,12 @@ TEST_CASE("each line of what a period cost is the sum of its leaves") {
             RC_ASSERT(sum(follow(shop, ledger, each.of, period)) == each.cost);
         RC_ASSERT(sum(follow(shop, ledger, Boundary::selling, period)) == year.selling);
         RC_ASSERT(sum(follow(shop, ledger, Boundary::overhead, period)) ==
-                  overhead(year.overhead_accrued - year.overhead_absorbed));
+                  cost_of_overhead(year.overhead_accrued - year.overhead_absorbed));
         const std::array bills{year.stalls, year.travel, year.postage, year.payment_fees};
         Cost people = year.selling;
         for (std::size_t i = 0; i < bills.size(); ++i) {
-            RC_ASSERT(sum(follow(shop, ledger, static_cast<SellingPart>(i), period)) == overhead(bills[i]));
-            people -= overhead(bills[i]);
+            RC_ASSERT(sum(follow(shop, ledger, static_cast<SellingPart>(i), period)) == cost_of_overhead(bills[i]));
+            people -= cost_of_overhead(bills[i]);
         }
         RC_ASSERT(sum(follow(shop, ledger, SellingPart::people, period)) == people);
     }));
@@ -75,9 +64,9 @@ TEST_CASE("hours by stage and money by kind are the sums of their leaves") {
         const Period period = some_period();
         const MoneyFlow flow = money_flow(shop, ledger, period);
         for (std::size_t i = 0; i < kTakenAt; ++i)
-            RC_ASSERT(sum(follow(shop, ledger, static_cast<TakenAt>(i), period)) == materials(flow.in[i]));
+            RC_ASSERT(sum(follow(shop, ledger, static_cast<TakenAt>(i), period)) == cost_of_materials(flow.in[i]));
         for (std::size_t i = 0; i < kPaidFor; ++i)
-            RC_ASSERT(sum(follow(shop, ledger, static_cast<PaidFor>(i), period)) == materials(flow.out[i]));
+            RC_ASSERT(sum(follow(shop, ledger, static_cast<PaidFor>(i), period)) == cost_of_materials(flow.out[i]));
         std::array<Cost, kStages> stages{};
         for (const StageHours& line : hours(shop, ledger, period)) {
             stages[static_cast<std::size_t>(line.stage)].hands_on += line.time;
