@@ -81,7 +81,8 @@ std::string sowing_rule_words(const SowingRule& rule) {
     if (rule.last_frost) add(say("last frost {day}", arg("day", day_and_month(*rule.last_frost))));
     if (rule.first_frost) add(say("first frost {day}", arg("day", day_and_month(*rule.first_frost))));
     if (rule.germination) add(say("{share} of the seed comes up", arg("share", print(*rule.germination))));
-    if (rule.reserve) add(say("{number} sown for one wanted", arg("number", reports::shown_number(number(*rule.reserve)))));
+    if (rule.reserve)
+        add(say("{number} sown for one wanted", arg("number", reports::shown_number(number(*rule.reserve)))));
     return words;
 }
 
