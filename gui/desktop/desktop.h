@@ -27,7 +27,7 @@ void choose_row(wxWindow& list, int row);
 // Tab goes from the field of a drop-down straight to the next control, not to its arrow first.
 void skip_arrow(wxWindow& drop_down);
 
-// Whether the columns of a table share the room that is left over.
-void share_width(wxDataViewCtrl& table, bool shared);
+// The lines of a heading stand under one another at the side its column is aligned to.
+void align_heading_lines(wxDataViewCtrl& table);
 
 }  // namespace dyestead::gui

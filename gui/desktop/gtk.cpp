@@ -20,6 +20,14 @@ void skip_buttons_in(GtkWidget* widget, gpointer /*unused*/) {
     if (GTK_IS_CONTAINER(widget)) gtk_container_forall(GTK_CONTAINER(widget), skip_buttons_in, nullptr);
 }
 
+void align_labels_in(GtkWidget* widget, gpointer side) {
+    if (GTK_IS_LABEL(widget)) {
+        gtk_label_set_justify(GTK_LABEL(widget), static_cast<GtkJustification>(GPOINTER_TO_INT(side)));
+    } else if (GTK_IS_CONTAINER(widget)) {
+        gtk_container_forall(GTK_CONTAINER(widget), align_labels_in, side);
+    }
+}
+
 }  // namespace
 
 void set_program_name(const std::string& name) {
@@ -69,10 +77,12 @@ void skip_arrow(wxWindow& drop_down) {
     if (GTK_IS_COMBO_BOX(drop_down.GetHandle())) skip_buttons_in(drop_down.GetHandle(), nullptr);
 }
 
-void share_width(wxDataViewCtrl& table, bool shared) {
+void align_heading_lines(wxDataViewCtrl& table) {
     for (unsigned i = 0; i < table.GetColumnCount(); ++i) {
-        gtk_tree_view_column_set_expand(
-            GTK_TREE_VIEW_COLUMN(table.GetColumn(i)->GetGtkHandle()), shared ? TRUE : FALSE);
+        auto* column = GTK_TREE_VIEW_COLUMN(table.GetColumn(i)->GetGtkHandle());
+        const bool right = table.GetColumn(i)->GetAlignment() == wxALIGN_RIGHT;
+        align_labels_in(
+            gtk_tree_view_column_get_widget(column), GINT_TO_POINTER(right ? GTK_JUSTIFY_RIGHT : GTK_JUSTIFY_LEFT));
     }
 }
 

@@ -110,9 +110,10 @@ void BooksPage::show(const Books& books) {
     questions_ = books_questions(books);
     wxArrayString labels;
     for (const BooksQuestion& each : questions_) labels.Add(shown(each.label));
-    list_->Set(labels);
+    if (labels != list_->GetStrings()) list_->Set(labels);  // what is scrolled to stays
     settings_->show(books);
     list_->SetSelection(before == wxNOT_FOUND ? 1 : before);
+    if (before == wxNOT_FOUND) CallAfter([this] { list_->EnsureVisible(0); });  // once it knows its height
     choose_question(about);
 }
 

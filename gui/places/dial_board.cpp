@@ -40,7 +40,7 @@ std::string without_ampersand(std::string label) {
 DialBoard::DialBoard(wxWindow* parent) : wxPanel(parent, wxID_ANY) {}
 
 void DialBoard::build(const std::vector<Dial>& dials) {
-    auto* grid = new wxFlexGridSizer(4, FromDIP(wxSize{kNear, 2}));
+    auto* grid = new wxFlexGridSizer(4, FromDIP(wxSize{kNear, 1}));
     grid->AddGrowableCol(3);
     rows_.reserve(dials.size());
     for (const Dial& dial : dials) {

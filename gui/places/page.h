@@ -66,10 +66,18 @@ public:
     virtual std::size_t waiting(const Books& /*books*/) const { return 0; }
 
 protected:
+    // Whether there is too little width for two columns of which the first is a table of six.
+    bool narrow() const { return GetSize().x < FromDIP(kTwoColumns); }
+    // Puts the parts where the room they now have asks for. Places that stand alike at every width stay still.
+    virtual void arrange() {}
     void lay_out() {
+        arrange();
         Layout();
         Layout();
     }
+
+private:
+    static constexpr int kTwoColumns = 980;
 };
 
 }  // namespace dyestead::gui

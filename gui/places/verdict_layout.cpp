@@ -27,7 +27,6 @@ namespace {
 
 constexpr int kScrollStep = 16;
 constexpr std::size_t kLines = 8;  // as many as there ever are
-constexpr int kLeastPicture = 150;
 constexpr int kLeastTables = 260;
 
 }  // namespace
@@ -59,7 +58,7 @@ void VerdictPage::build() {
     whole->Add(sheet_, wxSizerFlags{1}.Expand());
     form_ = new FormPanel(this);
     form_->Hide();
-    whole->Add(form_, wxSizerFlags{1}.Expand());
+    whole->Add(form_, wxSizerFlags{1}.Expand().Border(wxLEFT, FromDIP(kEdge)));
     SetSizer(whole);
 }
 
@@ -86,9 +85,7 @@ wxSizer* VerdictPage::top_row() {
 wxBoxSizer* VerdictPage::columns() {
     dials_title_ = new WrappedText(sheet_, TextSize::heading);
     board_ = new DialBoard(sheet_);
-    picture_title_ = new WrappedText(sheet_, TextSize::heading);
     picture_ = new Picture(sheet_, say("What one bar costs, as a picture; Ctrl+G shows its figures"));
-    picture_->SetMinSize(FromDIP(wxSize{-1, kLeastPicture}));
     figures_ = new Table(sheet_, say("The figures of the picture"), Sorting::as_given);
     tables_ = new wxNotebook(sheet_, wxID_ANY);
     tables_->SetMinSize(FromDIP(wxSize{-1, kLeastTables}));  // what it stands on is seen; rows scroll
@@ -113,8 +110,7 @@ wxBoxSizer* VerdictPage::columns() {
     auto* dials = new wxBoxSizer(wxVERTICAL);
     dials->Add(dials_title_, wxSizerFlags{}.Expand().Border(wxBOTTOM, FromDIP(kNear)));
     dials->Add(board_, wxSizerFlags{}.Expand().Border(wxBOTTOM, FromDIP(kApart)));
-    dials->Add(picture_title_, wxSizerFlags{}.Expand().Border(wxBOTTOM, FromDIP(kNear)));
-    dials->Add(picture_, wxSizerFlags{}.Expand());
+    dials->Add(picture_, wxSizerFlags{1}.Expand());
     dials->Add(figures_, wxSizerFlags{}.Expand());
     dials->Add(picture_sentence_, wxSizerFlags{}.Expand().Border(wxTOP, FromDIP(kNear)));
     auto* row = new wxBoxSizer(wxHORIZONTAL);

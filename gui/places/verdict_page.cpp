@@ -27,12 +27,6 @@ namespace dyestead::gui {
 
 using reports::say;
 
-namespace {
-
-constexpr int kTwoColumns = 980;  // from this width on there is room for two
-
-}  // namespace
-
 VerdictPage::VerdictPage(wxWindow* parent, Host& host) : Page(parent), host_{host} {
     build();
     keeper_ = std::make_unique<FormKeeper>(*form_, host_, [this] { closed_form(); });
@@ -162,7 +156,6 @@ void VerdictPage::show_view(const VerdictView& view) {
     if (verdict_) {
         board_->Show(dials_.has_value());
         show_tables(view);
-        picture_title_->say(view.chart ? view.chart->title : std::string{});
         picture_->show(view.chart ? view.chart->data : reports::Drawing{});
         picture_sentence_->say(view.chart ? view.chart->sentence : std::string{});
         figures_->show(view.figures);
@@ -175,7 +168,6 @@ void VerdictPage::show_view(const VerdictView& view) {
 
 void VerdictPage::show_tables(const VerdictView& view) {
     side_by_side_->show(view.side_by_side);
-    side_by_side_->SetMinSize({-1, side_by_side_->full_height()});
     adds_up_->show(view.adds_up);
     how_sure_->show(view.how_sure);
     would_help_->show(view.would_help);
@@ -217,8 +209,10 @@ void VerdictPage::back_to_records() {
 
 // What wraps learns its width in one layout and gets its height in the next; so do the columns below it.
 void VerdictPage::settle() {
-    const bool narrow = sheet_->GetSize().x < FromDIP(kTwoColumns);
-    below_->SetOrientation(narrow ? wxVERTICAL : wxHORIZONTAL);
+    below_->SetOrientation(narrow() ? wxVERTICAL : wxHORIZONTAL);
+    // Side by side all is seen at once, rows scroll; one below the other the sheet scrolls, and nothing within it.
+    picture_->may_be_low(!narrow());
+    side_by_side_->SetMinSize({-1, narrow() ? side_by_side_->full_height() : -1});
     for (int i = 0; i < 3; ++i) {
         sheet_->Layout();
         sheet_->FitInside();

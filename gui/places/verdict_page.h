@@ -85,7 +85,6 @@ private:
     Table* would_help_ = nullptr;
     Table* hours_ = nullptr;
     Table* answers_ = nullptr;
-    WrappedText* picture_title_ = nullptr;
     Picture* picture_ = nullptr;
     Table* figures_ = nullptr;
     WrappedText* picture_sentence_ = nullptr;

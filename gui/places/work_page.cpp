@@ -29,7 +29,8 @@ using reports::say;
 
 WorkPage::WorkPage(wxWindow* parent, Host& host, std::unique_ptr<PlaceModel> model)
     : Page(parent), host_{host}, model_{std::move(model)} {
-    const WorkParts parts = lay_out_work(*this, model_->cautions());
+    parts_ = std::make_unique<WorkParts>(lay_out_work(*this, model_->cautions()));
+    const WorkParts& parts = *parts_;
     find_ = parts.find;
     tabs_ = parts.tabs;
     buttons_ = parts.buttons;
@@ -65,6 +66,11 @@ WorkPage::WorkPage(wxWindow* parent, Host& host, std::unique_ptr<PlaceModel> mod
 }
 
 WorkPage::~WorkPage() = default;
+
+// A form needs the height more than the lists need the width.
+void WorkPage::arrange() {
+    narrow() && !form_->is_open() ? stand_stacked(*parts_) : stand_side_by_side(*parts_);
+}
 
 void WorkPage::show(const Books& books) {
     books_.emplace(books);

@@ -21,6 +21,7 @@ class FormPanel;
 class Picture;
 class Table;
 class WrappedText;
+struct WorkParts;
 
 class WorkPage : public Page {
 public:
@@ -42,6 +43,7 @@ public:
     std::optional<reports::Document> paper() const override;
 
 private:
+    void arrange() override;
     void show_lists();
     void make_tabs();
     void make_buttons();
@@ -56,6 +58,7 @@ private:
 
     Host& host_;
     std::unique_ptr<PlaceModel> model_;
+    std::unique_ptr<WorkParts> parts_;
     std::optional<Books> books_;
     std::vector<Listing> listings_;
     std::vector<Doing> doings_;

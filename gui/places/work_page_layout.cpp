@@ -24,10 +24,11 @@ using reports::say;
 
 namespace {
 
-constexpr int kRightWidth = 420;
+constexpr int kRightWidth = 408;
 constexpr int kFindWidth = 180;
 constexpr int kDetailHeight = 120;
 constexpr int kPictureHeight = 170;
+constexpr std::size_t kBelowMiddle = 2;  // after the row of buttons and the middle
 
 void told_part(WorkParts& parts, wxWindow& page) {
     parts.told = new wxPanel(parts.right);
@@ -45,9 +46,7 @@ void told_part(WorkParts& parts, wxWindow& page) {
     column->Add(parts.detail, wxSizerFlags{1}.Expand().Border(wxBOTTOM, page.FromDIP(kNear)));
     column->Add(parts.caution, wxSizerFlags{}.Expand().Border(wxBOTTOM, page.FromDIP(kNear)));
     column->Add(buttons, wxSizerFlags{});
-    auto* edge = new wxBoxSizer(wxVERTICAL);
-    edge->Add(column, wxSizerFlags{1}.Expand().Border(wxLEFT, page.FromDIP(kApart)));
-    parts.told->SetSizer(edge);
+    parts.told->SetSizer(column);
 }
 
 }  // namespace
@@ -80,14 +79,20 @@ WorkParts lay_out_work(WorkPage& page, const std::vector<std::string>& cautions)
     top->Add(label, wxSizerFlags{}.CentreVertical().Border(wxRIGHT, page.FromDIP(kNear)));
     top->Add(parts.find, wxSizerFlags{}.CentreVertical().Border(wxRIGHT, page.FromDIP(kApart)));
     top->Add(parts.buttons, wxSizerFlags{1}.Expand());
-    auto* middle = new wxBoxSizer(wxHORIZONTAL);
-    middle->Add(parts.tabs, wxSizerFlags{5}.Expand());
-    middle->Add(parts.right, wxSizerFlags{4}.Expand());
+    parts.beside = new wxBoxSizer(wxHORIZONTAL);
+    parts.beside->Add(parts.right, wxSizerFlags{1}.Expand());
+    parts.pictured = new wxBoxSizer(wxVERTICAL);
+    parts.pictured->Add(parts.below, wxSizerFlags{1}.Expand().Border(wxTOP, page.FromDIP(kNear)));
+    parts.pictured->Add(parts.picture_says, wxSizerFlags{}.Expand());
+    parts.middle = new wxBoxSizer(wxHORIZONTAL);
+    parts.middle->Add(parts.tabs, wxSizerFlags{5}.Expand());
+    parts.middle->AddSpacer(page.FromDIP(kApart));
+    parts.middle->Add(parts.beside, wxSizerFlags{4}.Expand());
     auto* column = new wxBoxSizer(wxVERTICAL);
+    parts.column = column;
     column->Add(top, wxSizerFlags{}.Expand().Border(wxBOTTOM, page.FromDIP(kNear)));
-    column->Add(middle, wxSizerFlags{1}.Expand());
-    column->Add(parts.below, wxSizerFlags{}.Expand().Border(wxTOP, page.FromDIP(kNear)));
-    column->Add(parts.picture_says, wxSizerFlags{}.Expand());
+    column->Add(parts.middle, wxSizerFlags{1}.Expand());
+    column->Add(parts.pictured, wxSizerFlags{}.Expand());
     for (const std::string& caution : cautions) {
         auto* line = new WrappedText(&page, TextSize::small);
         line->say(caution);
@@ -98,6 +103,20 @@ WorkParts lay_out_work(WorkPage& page, const std::vector<std::string>& cautions)
     edge->Add(column, wxSizerFlags{1}.Expand().Border(wxLEFT | wxRIGHT | wxBOTTOM, page.FromDIP(kEdge)));
     page.SetSizer(edge);
     return parts;
+}
+
+void stand_side_by_side(const WorkParts& parts) {
+    if (parts.middle->GetOrientation() == wxHORIZONTAL) return;
+    parts.beside->Detach(parts.pictured);
+    parts.column->Insert(kBelowMiddle, parts.pictured, wxSizerFlags{}.Expand());
+    parts.middle->SetOrientation(wxHORIZONTAL);
+}
+
+void stand_stacked(const WorkParts& parts) {
+    if (parts.middle->GetOrientation() == wxVERTICAL) return;
+    parts.column->Detach(parts.pictured);
+    parts.beside->Add(parts.pictured, wxSizerFlags{1}.Expand().Border(wxLEFT, parts.tabs->FromDIP(kApart)));
+    parts.middle->SetOrientation(wxVERTICAL);
 }
 
 }  // namespace dyestead::gui

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+class wxBoxSizer;
 class wxButton;
 class wxNotebook;
 class wxPanel;
@@ -34,8 +35,17 @@ struct WorkParts {
     Picture* picture;
     Table* figures;
     WrappedText* picture_says;
+    wxBoxSizer* column;  // from top to bottom
+    wxBoxSizer* middle;  // the lists, and what stands beside or under them
+    wxBoxSizer* beside;
+    wxBoxSizer* pictured;  // the picture and what it says
 };
 
 WorkParts lay_out_work(WorkPage& page, const std::vector<std::string>& cautions);
+
+// Side by side, with the picture below both; or the lists over the whole width, and below them what is selected and its
+// picture side by side.
+void stand_side_by_side(const WorkParts& parts);
+void stand_stacked(const WorkParts& parts);
 
 }  // namespace dyestead::gui

@@ -133,7 +133,7 @@ void FormPanel::build() {
     buttons->Add(back, wxSizerFlags{});
     column->Add(buttons, wxSizerFlags{}.Border(wxTOP | wxBOTTOM, FromDIP(kNear)));
     auto* edge = new wxBoxSizer(wxVERTICAL);
-    edge->Add(column, wxSizerFlags{1}.Expand().Border(wxLEFT | wxRIGHT, FromDIP(kApart)));
+    edge->Add(column, wxSizerFlags{1}.Expand().Border(wxRIGHT, FromDIP(kApart)));
     SetSizer(edge);
     Thaw();
     lay_out();

@@ -14,6 +14,8 @@ namespace dyestead::gui {
 
 namespace {
 
+constexpr double kLowest = 0.8;  // of the height it would like: bars stay thick enough for their figures
+
 reports::Colour of(const wxColour& colour) {
     return {colour.Red() / 255.0, colour.Green() / 255.0, colour.Blue() / 255.0};
 }
@@ -50,7 +52,8 @@ void Picture::show(reports::Drawing drawing) {
 
 bool Picture::InformFirstDirection(int direction, int size, int /*available_other*/) {
     if (direction != wxHORIZONTAL || size <= 0) return false;
-    const int height = static_cast<int>(std::ceil(reports::drawing_height(size, drawing_)));
+    const double wanted = reports::drawing_height(size, drawing_);
+    const int height = static_cast<int>(std::ceil(low_ ? wanted * kLowest : wanted));
     if (height == GetMinHeight()) return false;
     SetMinSize({-1, height});
     return true;

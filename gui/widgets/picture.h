@@ -13,6 +13,8 @@ public:
     Picture(wxWindow* parent, const std::string& accessible_name);
 
     void show(reports::Drawing drawing);
+    // Whether it may be drawn lower than it would like where room is short.
+    void may_be_low(bool low) { low_ = low; }
     bool InformFirstDirection(int direction, int size, int available_other) override;
 
 private:
@@ -20,6 +22,7 @@ private:
     void show_tip(wxMouseEvent& event);
 
     reports::Drawing drawing_;
+    bool low_ = false;
 };
 
 }  // namespace dyestead::gui

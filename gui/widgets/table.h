@@ -43,11 +43,16 @@ private:
     // Of each column: the width its texts ask for, the least that leaves words readable, and the least of all, which
     // shows its figures under a heading cut short.
     struct Width {
+        wxString heading;
         int natural = 0;
         int least = 0;
         int tightest = 0;
     };
-    std::vector<Width> widths_;
+    static int tightest_sum(const std::vector<Width>& widths);
+    void set_widths(const std::vector<Width>& all, int there);
+
+    std::vector<Width> in_one_line_;
+    std::vector<Width> in_two_lines_;  // with headings over two lines where that makes a column narrower
     int fitted_ = 0;
 };
 

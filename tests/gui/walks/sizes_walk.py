@@ -9,8 +9,8 @@ from pathlib import Path
 import pyatspi
 from _window import PLACES, Window, sample, wait_until, work_folder
 
-SIZES = [(1280, 800), (1024, 700)]
-BORDER = 20  # what the window manager may put around it
+SIZES = [(1280, 800), (1024, 700)]  # of the window with what the window manager puts around it
+BORDER = 20
 WHOLE = {pyatspi.ROLE_PUSH_BUTTON, pyatspi.ROLE_TEXT, pyatspi.ROLE_COMBO_BOX, pyatspi.ROLE_LABEL, pyatspi.ROLE_PAGE_TAB_LIST}
 
 
@@ -21,8 +21,11 @@ def extents(control):
 def resize(window, width, height):
     (wid,) = subprocess.run(["xdotool", "search", "--onlyvisible", "--pid", str(window.process.pid)],
                             capture_output=True, text=True, check=True).stdout.split()[-1:]
-    subprocess.run(["xdotool", "windowmove", wid, "0", "0", "windowsize", wid, str(width), str(height)], check=True)
-    wait_until(lambda: 0 <= extents(window.frame).width - width < BORDER, f"a window {width} wide")
+    around = subprocess.run(["xprop", "-id", wid, "_NET_FRAME_EXTENTS"], capture_output=True, text=True, check=True).stdout
+    left, right, top, bottom = (int(each) for each in around.split("=")[1].split(","))
+    inside = [str(width - left - right), str(height - top - bottom)]
+    subprocess.run(["xdotool", "windowmove", wid, "0", "0", "windowsize", wid, *inside], check=True)
+    wait_until(lambda: abs(extents(window.frame).width - width) < BORDER, f"a window {width} wide")
 
 
 def scrolls(control):
