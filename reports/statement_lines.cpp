@@ -35,6 +35,40 @@ std::string term_words(Term term) {
     return {};
 }
 
+std::string earned_words(EarnedPart part) {
+    switch (part) {
+        case EarnedPart::takings: return tr("takings");
+        case EarnedPart::sales_tax: return tr("sales tax in the takings");
+        case EarnedPart::net_takings: return tr("takings without sales tax");
+        case EarnedPart::tin_difference: return tr("more in the tin than the bars sold should have brought");
+        case EarnedPart::overhead_accrued: return tr("running costs that fell on these days");
+        case EarnedPart::overhead_absorbed: return tr("running costs that good bars took up");
+        case EarnedPart::under_absorbed: return tr("general running costs that no bar took up");
+        case EarnedPart::over_absorbed_in_stock: return tr("taken up beyond what there was, in bars still here");
+        case EarnedPart::over_absorbed_in_sales: return tr("taken up beyond what there was, in bars sold");
+        case EarnedPart::gross_margin: return tr("gross margin");
+        case EarnedPart::earned: return tr("earned");
+    }
+    return {};
+}
+
+std::string_view earned_key(EarnedPart part) {
+    switch (part) {
+        case EarnedPart::takings: return "takings.gross";
+        case EarnedPart::sales_tax: return "takings.sales_tax";
+        case EarnedPart::net_takings: return "takings.net";
+        case EarnedPart::tin_difference: return "takings.tin_difference";
+        case EarnedPart::overhead_accrued: return "overhead.accrued";
+        case EarnedPart::overhead_absorbed: return "overhead.absorbed";
+        case EarnedPart::under_absorbed: return "overhead.under_absorbed";
+        case EarnedPart::over_absorbed_in_stock: return "overhead.over_absorbed_in_stock";
+        case EarnedPart::over_absorbed_in_sales: return "overhead.over_absorbed_in_sales";
+        case EarnedPart::gross_margin: return "gross_margin";
+        case EarnedPart::earned: return "earned";
+    }
+    return {};
+}
+
 template <class Each>
 void add_all(std::vector<NamedLine>& lines, std::string_view group, std::size_t count) {
     for (std::size_t i = 0; i < count; ++i)
@@ -65,6 +99,10 @@ std::vector<NamedLine> all_lines() {
     add_all<Stage>(lines, "hours", kStages);
     add_all<TakenAt>(lines, "in", kTakenAt);
     add_all<PaidFor>(lines, "out", kPaidFor);
+    for (std::size_t i = 0; i < kEarnedParts; ++i) {
+        const auto part = static_cast<EarnedPart>(i);
+        lines.push_back({std::string{earned_key(part)}, part});
+    }
     return lines;
 }
 
@@ -81,13 +119,14 @@ std::optional<StatementLine> line_called(std::string_view name) {
 }
 
 std::string line_words(const StatementLine& line) {
-    return std::visit(Overloaded{[](Term term) { return term_words(term); },
-                                 [](SellingPart part) {
-                                     return part == SellingPart::people ? std::string{tr("people at fairs and packing")}
-                                                                        : name_of(paid_for(part));
-                                 },
-                                 [](auto each) { return name_of(each); }},
-                      line);
+    return std::visit(
+        Overloaded{[](Term term) { return term_words(term); },
+                   [](SellingPart part) {
+                       return part == SellingPart::people ? std::string{tr("people at fairs and packing")}
+                                                          : name_of(paid_for(part));
+                   },
+                   [](EarnedPart part) { return earned_words(part); }, [](auto each) { return name_of(each); }},
+        line);
 }
 
 }  // namespace dyestead::reports

@@ -3,25 +3,11 @@
 #include <algorithm>
 
 #include "domain/ledger/in_force.h"
-#include "domain/ledger/stock_value.h"
+#include "domain/ledger/taken_up.h"
+#include "domain/ledger/terms.h"
 
 namespace dyestead {
 namespace {
-
-// How much of the overhead that bars absorbed in the period is still with bars in stock at its end.
-Money absorbed_in_stock(const Shop& shop, const Ledger& ledger, Period period) {
-    const auto lots = lot_quantities(shop, ledger, period.last);
-    Money still;
-    for (const Movement& movement : ledger.movements) {
-        if (movement.from != account(Boundary::overhead) || !period.contains(movement.on())) continue;
-        if (ledger.accounts.kind(movement.to) != AccountKind::lot) continue;
-        const LotQuantity& lot = lots[ledger.accounts.index(movement.to)];
-        if (lot.received <= 0 || lot.left <= 0) continue;
-        still += Money::millionths(
-            share_of(movement.cost.overhead.in_millionths(), std::min(lot.left, lot.received), lot.received));
-    }
-    return still;
-}
 
 void add_takings(const Shop& shop, const Ledger& ledger, Earned& result) {
     for (const Taking& each : takings(shop, ledger, result.period)) {
@@ -91,9 +77,10 @@ Earned earned(const Shop& shop, const Ledger& ledger, Period period) {
     result.overhead_absorbed = -grown[account(Boundary::overhead)].overhead;
     const Money over = result.overhead_absorbed - result.overhead_accrued;
     if (over > Money{} && result.overhead_absorbed > Money{}) {
-        const std::int64_t still = absorbed_in_stock(shop, ledger, period).in_millionths();
-        result.over_absorbed_in_stock =
-            Money::millionths(share_of(over.in_millionths(), still, result.overhead_absorbed.in_millionths()));
+        Money still;
+        for (const TakenUp& each : taken_up(shop, ledger, period)) still += each.still;
+        result.over_absorbed_in_stock = Money::millionths(
+            share_of(over.in_millionths(), still.in_millionths(), result.overhead_absorbed.in_millionths()));
         result.over_absorbed_in_sales = over - result.over_absorbed_in_stock;
     }
     return result;

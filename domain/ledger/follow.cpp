@@ -101,6 +101,7 @@ public:
         return std::move(leaves).take();
     }
 
+    std::vector<Leaf> operator()(EarnedPart part) const { return follow(shop_, ledger_, part, period_); }
     std::vector<Leaf> operator()(TakenAt at) const { return money(at, Boundary::sold); }
     std::vector<Leaf> operator()(PaidFor what) const { return money(what, through(what)); }
 

@@ -6,6 +6,7 @@
 
 #include <variant>
 
+#include "domain/ledger/follow_earned.h"
 #include "domain/ledger/hours.h"
 #include "domain/ledger/losses.h"
 #include "domain/ledger/money_flow.h"
@@ -19,7 +20,8 @@ enum class SellingPart : std::uint8_t { stalls, travel, postage, payment_fees, p
 inline constexpr std::size_t kSellingParts = static_cast<std::size_t>(SellingPart::people) + 1;
 
 // A Boundary is a line of the period's own costs; overhead: what accrued less what good bars took up.
-using StatementLine = std::variant<Term, StockKind, LossKind, SellingPart, Boundary, Stage, TakenAt, PaidFor>;
+using StatementLine =
+    std::variant<Term, StockKind, LossKind, SellingPart, Boundary, Stage, TakenAt, PaidFor, EarnedPart>;
 
 // The sum of the leaves is the figure, to the unit. Of what stands at a day: at the end of the period. Money in and out
 // stands among the materials, for it is no cost of anything yet. Requires: period.last <= ledger.as_of.

@@ -85,9 +85,9 @@ WorkParts lay_out_work(WorkPage& page, const std::vector<std::string>& cautions)
     parts.pictured->Add(parts.below, wxSizerFlags{1}.Expand().Border(wxTOP, page.FromDIP(kNear)));
     parts.pictured->Add(parts.picture_says, wxSizerFlags{}.Expand());
     parts.middle = new wxBoxSizer(wxHORIZONTAL);
-    parts.middle->Add(parts.tabs, wxSizerFlags{5}.Expand());
+    parts.middle->Add(parts.tabs, wxSizerFlags{3}.Expand());
     parts.middle->AddSpacer(page.FromDIP(kApart));
-    parts.middle->Add(parts.beside, wxSizerFlags{4}.Expand());
+    parts.middle->Add(parts.beside, wxSizerFlags{2}.Expand());
     auto* column = new wxBoxSizer(wxVERTICAL);
     parts.column = column;
     column->Add(top, wxSizerFlags{}.Expand().Border(wxBOTTOM, page.FromDIP(kNear)));

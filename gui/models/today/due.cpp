@@ -6,6 +6,7 @@
 #include "domain/decisions/fair_plan.h"
 #include "domain/decisions/reorder.h"
 #include "domain/decisions/shelf.h"
+#include "gui/models/vat/next_step.h"
 #include "reports/words/names.h"
 #include "reports/words/reorder_words.h"
 #include "reports/words/say.h"
@@ -25,6 +26,16 @@ std::uint64_t whole_bars(std::int64_t thousandths) {
     return static_cast<std::uint64_t>(thousandths / 1'000);
 }
 
+std::string to_do_at(const Shop& shop, const Vat& vat) {
+    if (!vat.method) return say("Note the steps as they are done, then dry and weigh.");
+    const MethodStep* next = next_step(shop, vat);
+    if (next == nullptr) return say("No step of the method is left: dry and weigh when it is ready.");
+    const std::string target = target_of(*next);
+    if (target.empty()) return say("Next: {step}. F11 keeps each step with one key.", arg("step", next->what));
+    return say(
+        "Next: {step}. {target} F11 keeps each step with one key.", arg("step", next->what), arg("target", target));
+}
+
 void standing_vats(const Books& books, std::vector<Due>& all) {
     std::set<Key<Vat>> dried;
     for (const DryingVat& line : books.shop.all<DryingVat>()) {
@@ -38,8 +49,9 @@ void standing_vats(const Books& books, std::vector<Due>& all) {
              .what = say("Vat of {day}, {colour}, is standing", arg("day", shown_date(vat.date)),
                          arg("colour", reports::colour_in_a_sentence(books.shop, vat.colour))),
              .place = Place::vat,
-             .advice = say("Note the steps as they are done, then dry and weigh. Careful: it may still be hot "
-                           "or alkaline; gloves and goggles, lid on, out of reach of children and animals."),
+             .advice = to_do_at(books.shop, vat) + " " +
+                       say("Careful: it may still be hot or alkaline; gloves and goggles, lid on, out of reach of "
+                           "children and animals."),
              .about = ref(vat)});
     }
 }

@@ -76,3 +76,28 @@ TEST_CASE("hours by stage and money by kind are the sums of their leaves") {
             RC_ASSERT(sum(follow(shop, ledger, static_cast<Stage>(i), period)) == stages[i]);
     }));
 }
+
+TEST_CASE("takings, running costs taken up and what was earned are the sums of their leaves") {
+    CHECK(rc::check([](const std::vector<Act>& acts) {
+        const Shop shop = test::random_shop(acts);
+        const Ledger ledger = replay(shop, kEnd);
+        const Period period = some_period();
+        const Earned year = earned(shop, ledger, period);
+        const auto leaves = [&](EarnedPart part) { return sum(follow(shop, ledger, part, period)); };
+        RC_ASSERT(leaves(EarnedPart::takings) == cost_of_materials(year.gross));
+        RC_ASSERT(leaves(EarnedPart::sales_tax) == cost_of_materials(year.tax));
+        RC_ASSERT(leaves(EarnedPart::net_takings) == cost_of_materials(year.net()));
+        RC_ASSERT(leaves(EarnedPart::tin_difference) == cost_of_materials(year.tin_difference));
+        RC_ASSERT(leaves(EarnedPart::overhead_accrued) == cost_of_overhead(year.overhead_accrued));
+        RC_ASSERT(leaves(EarnedPart::overhead_absorbed) == cost_of_overhead(year.overhead_absorbed));
+        RC_ASSERT(leaves(EarnedPart::under_absorbed) == cost_of_overhead(year.under_absorbed()));
+        RC_ASSERT(leaves(EarnedPart::over_absorbed_in_stock) == cost_of_overhead(year.over_absorbed_in_stock));
+        RC_ASSERT(leaves(EarnedPart::over_absorbed_in_sales) == cost_of_overhead(year.over_absorbed_in_sales));
+        const Cost margin = leaves(EarnedPart::gross_margin);
+        RC_ASSERT(margin.cash() == year.gross_margin_without_labour());
+        RC_ASSERT(margin.full() == year.gross_margin());
+        const Cost left = leaves(EarnedPart::earned);
+        RC_ASSERT(left.cash() == year.earned_without_labour());
+        RC_ASSERT(left.full() == year.earned());
+    }));
+}

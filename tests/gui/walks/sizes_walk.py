@@ -50,6 +50,20 @@ def reaching_out(window):
     return out
 
 
+def keep_picture(picture, width, height):
+    """Once the window stands still: what is told of a control is ahead of what is painted."""
+    before = None
+
+    def still():
+        nonlocal before
+        subprocess.run(["import", "-window", "root", "-crop", f"{width}x{height}+0+0", "+repage", str(picture)], check=True)
+        pixels = subprocess.run(["convert", str(picture), "rgb:-"], capture_output=True, check=True).stdout
+        stood, before = pixels == before, pixels
+        return stood
+
+    wait_until(still, f"a window that stands still for {picture.name}")
+
+
 with work_folder() as folder:
     shop = sample(folder)
     screens = Path(os.environ.get("DYESTEAD_SCREENS", folder))
@@ -69,5 +83,5 @@ with work_folder() as folder:
                         raise AssertionError(f"{place} at {width}x{height}: {reaching_out(window)}") from None
                     colour = "dark" if "dark" in theme else "light"
                     picture = screens / f"{place.lower()}-{width}x{height}-{colour}.png"
-                    subprocess.run(["import", "-window", "root", "-crop", f"{width}x{height}+0+0", str(picture)], check=True)
+                    keep_picture(picture, width, height)
                     assert picture.stat().st_size > 5000, picture

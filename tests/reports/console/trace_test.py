@@ -32,12 +32,20 @@ def costs(shop, report, *more):
         if not key.endswith(".cash_cost"):
             continue
         name = key.removesuffix(".cash_cost")
-        if name in ("total", "gross_margin", "earned", "earned_after_write_down"):
-            continue  # differences of others
+        if name in ("total", "earned_after_write_down"):
+            continue  # sums of others; a valuation beside the books
         traced = figures(shop, "trace", "--of", "in-progress" if name == "in_progress" else name, *PERIOD)
         same(traced["total.cash_cost"], value, key)
         same(traced["total.full_cost"], all_of_them[f"{name}.full_cost"], key)
         yield name
+
+
+def year(shop):
+    for key, value in figures(shop, "year", *PERIOD).items():
+        if key.split(".")[0] not in ("takings", "overhead"):
+            continue
+        same(figures(shop, "trace", "--of", key, *PERIOD)["total.cash_cost"], value, key)
+        yield key
 
 
 def money(shop):
@@ -64,6 +72,7 @@ if __name__ == "__main__":
         followed = [
             *costs(shop, "stock-value"),
             *costs(shop, "year", *PERIOD),
+            *year(shop),
             *costs(shop, "losses", *PERIOD),
             *money(shop),
             *hours(shop),

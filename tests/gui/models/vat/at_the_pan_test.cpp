@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include "gui/models/today/due.h"
 #include "tests/gui/models/form/desk.h"
 
 namespace dyestead::gui {
@@ -177,6 +178,21 @@ TEST_CASE("without a method the steps are numbered, and a vat that is gone is sa
     house.desk.take(shop);
     CHECK(house.shown(pan, kNine).title == "This vat is no longer in the books.");
     CHECK_FALSE(vat_at_the_pan({house.desk.shop, house.desk.ledger}, std::nullopt));
+}
+
+TEST_CASE("a vat that stands says on Today what is next at it, by its method") {
+    Pan house;
+    AtThePan pan{.vat = house.vat, .clock = begun(kNine)};
+    const auto advice = [&] { return due({house.desk.shop, house.desk.ledger}).at(0).advice; };
+    CHECK(advice().starts_with("Next: Steep. Your method says: "));
+    CHECK(advice().find("gloves") != std::string::npos);
+    REQUIRE_FALSE(house.done(pan, kNine + hours{8}).empty());
+    CHECK(advice().starts_with("Next: Wash."));
+    for (int left = 0; left < 3; ++left) house.done(pan, kNine + hours{9 + left});
+    CHECK(advice().starts_with("No step of the method is left: dry and weigh"));
+    house.desk.builder.at(house.vat).method = std::nullopt;
+    house.desk.open();
+    CHECK(advice().starts_with("Note the steps as they are done"));
 }
 
 }  // namespace dyestead::gui
