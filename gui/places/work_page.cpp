@@ -9,6 +9,7 @@
 #include <algorithm>
 
 #include "gui/guarded.h"
+#include "gui/models/columns_told.h"
 #include "gui/models/letters.h"
 #include "gui/models/note_form.h"
 #include "gui/models/place_paper.h"
@@ -30,34 +31,18 @@ using reports::say;
 WorkPage::WorkPage(wxWindow* parent, Host& host, std::unique_ptr<PlaceModel> model)
     : Page(parent), host_{host}, model_{std::move(model)} {
     parts_ = std::make_unique<WorkParts>(lay_out_work(*this, model_->cautions()));
-    const WorkParts& parts = *parts_;
-    find_ = parts.find;
-    tabs_ = parts.tabs;
-    buttons_ = parts.buttons;
-    right_ = parts.right;
-    told_ = parts.told;
-    sentence_ = parts.sentence;
-    detail_ = parts.detail;
-    caution_ = parts.caution;
-    correct_ = parts.correct;
-    delete_ = parts.remove;
-    form_ = parts.form;
-    below_ = parts.below;
-    picture_ = parts.picture;
-    figures_ = parts.figures;
-    picture_says_ = parts.picture_says;
-
-    find_->Bind(wxEVT_TEXT, [this](wxCommandEvent&) { guarded("finding", [this] { show_lists(); }); });
-    tabs_->Bind(wxEVT_NOTEBOOK_PAGE_CHANGED, [this](wxBookCtrlEvent& event) {
+    parts_->find->Bind(wxEVT_TEXT, [this](wxCommandEvent&) { guarded("finding", [this] { show_lists(); }); });
+    parts_->tabs->Bind(wxEVT_NOTEBOOK_PAGE_CHANGED, [this](wxBookCtrlEvent& event) {
         event.Skip();
         guarded("showing another list", [this] {
             make_buttons();
             show_selected();
         });
     });
-    correct_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { guarded("correcting", [this] { correct_selected(); }); });
-    delete_->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { guarded("deleting", [this] { delete_selected(); }); });
-    keeper_ = std::make_unique<FormKeeper>(*form_, host_, [this] { closed_form(); });
+    parts_->correct->Bind(
+        wxEVT_BUTTON, [this](wxCommandEvent&) { guarded("correcting", [this] { correct_selected(); }); });
+    parts_->remove->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { guarded("deleting", [this] { delete_selected(); }); });
+    keeper_ = std::make_unique<FormKeeper>(*parts_->form, host_, [this] { closed_form(); });
     Bind(wxEVT_CHAR_HOOK, [this](wxKeyEvent& event) {
         guarded("a key", [&] {
             if (!keeper_->takes(event)) event.Skip();
@@ -69,7 +54,7 @@ WorkPage::~WorkPage() = default;
 
 // A form needs the height more than the lists need the width.
 void WorkPage::arrange() {
-    narrow() && !form_->is_open() ? stand_stacked(*parts_) : stand_side_by_side(*parts_);
+    narrow() && !parts_->form->is_open() ? stand_stacked(*parts_) : stand_side_by_side(*parts_);
 }
 
 void WorkPage::show(const Books& books) {
@@ -86,7 +71,7 @@ std::size_t WorkPage::waiting(const Books& books) const {
 }
 
 std::size_t WorkPage::tab() const {
-    return static_cast<std::size_t>(std::max(0, tabs_->GetSelection()));
+    return static_cast<std::size_t>(std::max(0, parts_->tabs->GetSelection()));
 }
 
 std::optional<FactRef> WorkPage::selected() const {
@@ -98,7 +83,7 @@ std::optional<FactRef> WorkPage::selected() const {
 
 void WorkPage::make_tabs() {
     for (std::size_t i = 0; i < listings_.size(); ++i) {
-        auto* page = new wxPanel(tabs_);
+        auto* page = new wxPanel(parts_->tabs);
         auto* table = new Table(page, listings_[i].name, Sorting::by_heading);
         auto* empty = new WrappedText(page, TextSize::plain);
         auto* column = new wxBoxSizer(wxVERTICAL);
@@ -110,7 +95,7 @@ void WorkPage::make_tabs() {
                     [this](wxDataViewEvent&) { guarded("opening a line", [this] { open_selected(); }); });
         tables_.push_back(table);
         empties_.push_back(empty);
-        tabs_->AddPage(page, shown(listings_[i].name));
+        parts_->tabs->AddPage(page, shown(listings_[i].name));
     }
     make_buttons();
 }
@@ -119,13 +104,13 @@ void WorkPage::make_tabs() {
 void WorkPage::show_lists() {
     if (!books_) return;
     const auto kept = listings_.empty() ? std::nullopt : selected();
-    listings_ = model_->listings(*books_, typed(find_->GetValue()));
+    listings_ = model_->listings(*books_, typed(parts_->find->GetValue()));
     if (tables_.empty()) make_tabs();
     for (std::size_t i = 0; i < tables_.size() && i < listings_.size(); ++i) {
         const bool none = listings_[i].rows.empty();
-        empties_[i]->say(!none              ? std::string{}
-                         : find_->IsEmpty() ? listings_[i].empty
-                                            : say("Nothing here has these letters."));
+        empties_[i]->say(!none                     ? std::string{}
+                         : parts_->find->IsEmpty() ? listings_[i].empty
+                                                   : say("Nothing here has these letters."));
         empties_[i]->Show(none);
         tables_[i]->Show(!none);
         tables_[i]->show(listings_[i].table);
@@ -140,12 +125,12 @@ void WorkPage::show_lists() {
 }
 
 void WorkPage::make_buttons() {
-    buttons_->DestroyChildren();
+    parts_->buttons->DestroyChildren();
     doings_ = model_->doings(tab());
-    auto* row = buttons_->GetSizer();
+    auto* row = parts_->buttons->GetSizer();
     letters_ = menu_letters() + place_letters();
     for (std::size_t i = 0; i < doings_.size(); ++i) {
-        auto* button = new wxButton(buttons_, wxID_ANY, shown(with_letter(doings_[i].label, letters_)));
+        auto* button = new wxButton(parts_->buttons, wxID_ANY, shown(with_letter(doings_[i].label, letters_)));
         button->Bind(wxEVT_BUTTON, [this, i](wxCommandEvent&) {
             CallAfter([this, i] {
                 guarded("beginning an entry", [this, i] {
@@ -155,7 +140,7 @@ void WorkPage::make_buttons() {
         });
         row->Add(button, wxSizerFlags{}.Border(wxRIGHT | wxBOTTOM, FromDIP(4)));
     }
-    buttons_->MoveAfterInTabOrder(find_);  // Tab learns anew what can be reached in it
+    parts_->buttons->MoveAfterInTabOrder(parts_->find);  // Tab learns anew what can be reached in it
     lay_out();
 }
 
@@ -166,33 +151,33 @@ void WorkPage::show_selected() {
     std::string sentence = row ? detail.sentence : std::string{};
     if (row)
         for (const std::string& note : notes_told(*books_, *row)) sentence += (sentence.empty() ? "" : "\n") + note;
-    sentence_->say(sentence);
-    detail_->Show(detail.table.has_value());
-    detail_->show(detail.table.value_or(reports::Table{}));
+    parts_->sentence->say(sentence);
+    parts_->detail->Show(detail.table.has_value());
+    parts_->detail->show(columns_told(detail.table.value_or(reports::Table{})));
     std::string cautions;
     for (const std::string& each : detail.cautions) cautions += (cautions.empty() ? "" : "\n") + each;
-    caution_->say(cautions);
+    parts_->caution->say(cautions);
     const bool ours = row && can_correct(*row);
     const bool seen_to_elsewhere = row && model_->leads_to(*books_, tab(), *row).has_value();
-    correct_->Show(ours || (row && !seen_to_elsewhere && host_.can_correct(*row)));
-    delete_->Show(ours);
+    parts_->correct->Show(ours || (row && !seen_to_elsewhere && host_.can_correct(*row)));
+    parts_->remove->Show(ours);
     for (std::size_t i = 0; i < doings_.size(); ++i) {
         if (!doings_[i].to_selected) continue;
-        if (auto* button = buttons_->GetSizer()->GetItem(i)->GetWindow()) button->Enable(row.has_value());
+        if (auto* button = parts_->buttons->GetSizer()->GetItem(i)->GetWindow()) button->Enable(row.has_value());
     }
-    told_->Layout();
+    parts_->told->Layout();
     show_picture();
 }
 
 void WorkPage::show_picture() {
-    const auto chart = form_->is_open() ? std::nullopt : model_->picture(*books_, tab(), selected());
+    const auto chart = parts_->form->is_open() ? std::nullopt : model_->picture(*books_, tab(), selected());
     const bool any = chart.has_value();
-    below_->Show(any);
-    picture_says_->Show(any);
-    picture_says_->say(any ? chart->sentence : std::string{});
+    parts_->below->Show(any);
+    parts_->picture_says->Show(any);
+    parts_->picture_says->say(any ? chart->sentence : std::string{});
     if (any) {
-        picture_->show(chart->data);
-        figures_->show(reports::figures_of(chart->data));
+        parts_->picture->show(chart->data);
+        parts_->figures->show(reports::figures_of(chart->data));
     }
     lay_out();
 }
@@ -229,12 +214,12 @@ void WorkPage::note_selected() {
 
 void WorkPage::begin(Form&& form) {
     keeper_->begin(std::move(form), letters_);
-    right_->SetSelection(1);
-    below_->Hide();  // the form needs the room
-    picture_says_->Hide();
-    form_->MoveAfterInTabOrder(told_);  // Tab learns anew what can be reached in it
+    parts_->right->SetSelection(1);
+    parts_->below->Hide();  // the form needs the room
+    parts_->picture_says->Hide();
+    parts_->form->MoveAfterInTabOrder(parts_->told);  // Tab learns anew what can be reached in it
     lay_out();
-    form_->focus_first();
+    parts_->form->focus_first();
 }
 
 // Enter on a line, or a double click: what waits elsewhere leads there, else the record is corrected.
@@ -274,33 +259,33 @@ void WorkPage::delete_selected() {
 }
 
 void WorkPage::closed_form() {
-    right_->SetSelection(0);
+    parts_->right->SetSelection(0);
     show_picture();
     if (tab() < tables_.size()) tables_[tab()]->SetFocus();
 }
 
 void WorkPage::find() {
-    find_->SetFocus();
+    parts_->find->SetFocus();
 }
 
 void WorkPage::show_figures() {
-    if (!below_->IsShown()) return host_.say(say("There is no picture here whose figures could be listed."));
-    const bool listed = below_->GetSelection() == 1;
-    below_->ChangeSelection(listed ? 0 : 1);
-    if (!listed) figures_->SetFocus();
+    if (!parts_->below->IsShown()) return host_.say(say("There is no picture here whose figures could be listed."));
+    const bool listed = parts_->below->GetSelection() == 1;
+    parts_->below->ChangeSelection(listed ? 0 : 1);
+    if (!listed) parts_->figures->SetFocus();
     lay_out();
 }
 
 std::vector<wxWindow*> WorkPage::parts() {
     std::vector<wxWindow*> all;
     if (tab() < tables_.size() && tables_[tab()]->IsShown()) all.push_back(tables_[tab()]);
-    if (form_->is_open()) {
-        all.push_back(form_);
-    } else if (detail_->IsShown()) {
-        all.push_back(detail_);
+    if (parts_->form->is_open()) {
+        all.push_back(parts_->form);
+    } else if (parts_->detail->IsShown()) {
+        all.push_back(parts_->detail);
     }
-    all.push_back(buttons_);
-    all.push_back(find_);
+    all.push_back(parts_->buttons);
+    all.push_back(parts_->find);
     return all;
 }
 

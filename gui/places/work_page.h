@@ -9,16 +9,9 @@
 #include "gui/models/place.h"
 #include "gui/places/page.h"
 
-class wxButton;
-class wxNotebook;
-class wxSimplebook;
-class wxTextCtrl;
-
 namespace dyestead::gui {
 
 class FormKeeper;
-class FormPanel;
-class Picture;
 class Table;
 class WrappedText;
 struct WorkParts;
@@ -58,30 +51,15 @@ private:
 
     Host& host_;
     std::unique_ptr<PlaceModel> model_;
-    std::unique_ptr<WorkParts> parts_;
+    std::unique_ptr<WorkParts> parts_;  // its controls
     std::optional<Books> books_;
     std::vector<Listing> listings_;
     std::vector<Doing> doings_;
     std::string letters_;  // that go with Alt here, beside those of a form
 
-    wxTextCtrl* find_;
-    wxNotebook* tabs_;
     std::vector<Table*> tables_;
     std::vector<WrappedText*> empties_;
-    wxPanel* buttons_;
-    wxSimplebook* right_;  // what is selected, or the form
-    wxPanel* told_;
-    WrappedText* sentence_;
-    Table* detail_;
-    WrappedText* caution_;
-    wxButton* correct_;
-    wxButton* delete_;
-    FormPanel* form_;
     std::unique_ptr<FormKeeper> keeper_;
-    wxSimplebook* below_;  // the picture, or its figures
-    Picture* picture_;
-    Table* figures_;
-    WrappedText* picture_says_;
 };
 
 }  // namespace dyestead::gui
