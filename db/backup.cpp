@@ -36,8 +36,15 @@ std::filesystem::path backup_folder(const std::string& file_id) {
     return data_folder() / "dyestead" / "backups" / file_id;
 }
 
-std::filesystem::path take_backup(OpenShop& shop) {
-    const auto folder = backup_folder(shop.file_id());
+bool is_file_id(std::string_view text) {
+    constexpr std::size_t kLetters = 32;
+    return text.size() == kLetters && std::ranges::all_of(text, [](char letter) {
+               return (letter >= '0' && letter <= '9') || (letter >= 'a' && letter <= 'z');
+           });
+}
+
+std::filesystem::path place_for_backup(const std::string& file_id) {
+    const auto folder = backup_folder(file_id);
     std::error_code error;
     std::filesystem::create_directories(folder, error);
     if (error) throw ShopTrouble{TroubleId::cannot_write, folder};
@@ -45,6 +52,11 @@ std::filesystem::path take_backup(OpenShop& shop) {
     auto target = folder / (day + ".dyestead");
     for (int number = 2; std::filesystem::exists(target, error); ++number)
         target = folder / fmt::format("{}-{}.dyestead", day, number);
+    return target;
+}
+
+std::filesystem::path take_backup(OpenShop& shop) {
+    auto target = place_for_backup(shop.file_id());
     shop.copy_to(target);
     return target;
 }

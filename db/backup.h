@@ -3,6 +3,7 @@
 
 #include <filesystem>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "db/open_shop.h"
@@ -11,8 +12,13 @@ namespace dyestead::db {
 
 // $XDG_DATA_HOME/dyestead/backups/<the shop file's id>, or under ~/.local/share.
 std::filesystem::path backup_folder(const std::string& file_id);
+// As this program makes it up, so that it can name a folder.
+bool is_file_id(std::string_view text);
+// In that folder, which is made where it is not there: the day's name that nothing has yet (2026-07-03.dyestead; a
+// second one of a day -2). Throws: ShopTrouble.
+std::filesystem::path place_for_backup(const std::string& file_id);
 
-// Takes a verified copy named after the day (2026-07-03.dyestead; a second one of a day -2) and says where it is.
+// Takes a verified copy named after the day and says where it is.
 // Throws: ShopTrouble.
 std::filesystem::path take_backup(OpenShop& shop);
 

@@ -1,5 +1,6 @@
 #include "db/connection.h"
 
+#include <SQLiteCpp/Backup.h>
 #include <SQLiteCpp/Statement.h>
 #include <sqlite3.h>
 
@@ -70,18 +71,6 @@ void set_up(SQLite::Database& db) {
     sqlite3_limit(handle, SQLITE_LIMIT_TRIGGER_DEPTH, 0);
 }
 
-// What people may lay out differently between versions without changing a table.
-std::string without_comments_and_blanks(std::string_view sql) {
-    std::string bare;
-    bool comment = false;
-    for (std::size_t i = 0; i < sql.size(); ++i) {
-        if (sql.substr(i, 2) == "--") comment = true;
-        if (sql[i] == '\n') comment = false;
-        if (!comment && sql[i] != ' ' && sql[i] != '\n') bare += sql[i];
-    }
-    return bare;
-}
-
 bool same_sql(std::string_view a, std::string_view b) {
     return a == b || without_comments_and_blanks(a) == without_comments_and_blanks(b);
 }
@@ -95,6 +84,17 @@ std::map<std::string, std::string> things_in(SQLite::Database& db) {
 
 }  // namespace
 
+std::string without_comments_and_blanks(std::string_view sql) {
+    std::string bare;
+    bool comment = false;
+    for (std::size_t i = 0; i < sql.size(); ++i) {
+        if (sql.substr(i, 2) == "--") comment = true;
+        if (sql[i] == '\n') comment = false;
+        if (!comment && sql[i] != ' ' && sql[i] != '\n') bare += sql[i];
+    }
+    return bare;
+}
+
 SQLite::Database connect(const std::filesystem::path& path, Access access) {
     look_before_opening(path);
     return guarded(path, [&] {
@@ -105,6 +105,18 @@ SQLite::Database connect(const std::filesystem::path& path, Access access) {
         if (access == Access::read_write && sqlite3_db_readonly(db.getHandle(), "main") != 0)
             throw ShopTrouble{TroubleId::cannot_write, path};
         return db;
+    });
+}
+
+std::uint32_t schema_version(SQLite::Database& db) {
+    return db.execAndGet("PRAGMA user_version").getUInt();
+}
+
+void copy_pages(SQLite::Database& from, const std::filesystem::path& to) {
+    guarded(to, [&] {
+        SQLite::Database copy{to.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
+        SQLite::Backup backup{copy, from};
+        backup.executeStep(-1);
     });
 }
 

@@ -6,6 +6,7 @@
 
 #include <cstdint>
 #include <filesystem>
+#include <string>
 #include <string_view>
 
 #include "db/open_shop.h"
@@ -14,11 +15,22 @@
 namespace dyestead::db {
 
 inline constexpr std::uint32_t kApplicationId = 0x44594531;  // "DYE1"
-inline constexpr std::uint32_t kSchemaVersion = 2;
+// Goes up with every change of schema.sql; tests/db/schema_test.cpp holds the two together.
+inline constexpr std::uint32_t kSchemaVersion = 3;
+inline constexpr std::uint32_t kOldestSchemaVersion = 2;  // that can be brought up
+
+// What people may lay out differently without changing a table.
+std::string without_comments_and_blanks(std::string_view sql);
 
 // The file's first bytes are looked at before it is opened: what is not ours, or is newer, stays
 // untouched. Throws: ShopTrouble.
 SQLite::Database connect(const std::filesystem::path& path, Access access);
+
+// Of which version the file's tables are.
+std::uint32_t schema_version(SQLite::Database& db);
+
+// All pages as they stand, into a file that is not there yet. Throws: ShopTrouble.
+void copy_pages(SQLite::Database& from, const std::filesystem::path& to);
 
 // A new, empty file with our tables. Throws: ShopTrouble.
 SQLite::Database connect_new(const std::filesystem::path& path);

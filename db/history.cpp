@@ -30,7 +30,8 @@ History read_history(SQLite::Database& db) {
     while (query.executeStep()) {
         const std::int64_t id = query.getColumn(0).getInt64();
         if (query.getColumn(2).getInt64() != kSchemaVersion) {
-            history = {};
+            history = {.undo = {}, .redo = {}, .closed = true};
+            first = false;
             continue;
         }
         if (query.getColumn(1).isNull()) {
@@ -46,7 +47,7 @@ History read_history(SQLite::Database& db) {
                 history.redo.pop_back();
                 history.undo.push_back(id);
             } else {
-                history = {};  // not as this program writes it
+                history = {.undo = {}, .redo = {}, .closed = history.closed};  // not as this program writes it
             }
         }
         first = false;

@@ -18,6 +18,7 @@ namespace dyestead::db {
 struct History {
     std::vector<std::int64_t> undo;
     std::vector<std::int64_t> redo;
+    bool closed = false;  // there are entries from before the tables were changed
 };
 
 History read_history(SQLite::Database& db);

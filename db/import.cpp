@@ -4,25 +4,26 @@
 
 #include "db/backup.h"
 #include "db/csv_folder.h"
-#include "db/open_shop.h"
 #include "db/trouble.h"
 
 namespace dyestead::db {
 
-void import_folder(const std::filesystem::path& folder, const std::filesystem::path& shop_file, Existing existing) {
+std::optional<BroughtUp> import_folder(const std::filesystem::path& folder, const std::filesystem::path& shop_file,
+                                       Existing existing) {
     const Shop records = read_csv_folder(folder);
     const Title title{"folder_imported", {{"folder", folder.string()}}};
     std::error_code ignored;
     if (!std::filesystem::exists(shop_file, ignored)) {
         OpenShop::create(shop_file, title, records);
-        return;
+        return std::nullopt;
     }
     if (existing == Existing::refuse) throw ShopTrouble{TroubleId::already_there, shop_file};
     OpenShop open = OpenShop::open(shop_file, Access::read_write);
     const Change change = difference(open.shop(), records);
-    if (change.is_empty()) return;
+    if (change.is_empty()) return open.brought_up();
     take_backup(open);
     if (open.commit(title, change) == Committed::file_had_changed) throw ShopTrouble{TroubleId::shop_busy, shop_file};
+    return open.brought_up();
 }
 
 }  // namespace dyestead::db

@@ -1,60 +1,21 @@
 #include "db/open_shop.h"
 
-#include <SQLiteCpp/Backup.h>
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
 #include <fmt/format.h>
 
 #include <random>
-#include <system_error>
 
+#include "db/bring_up.h"
 #include "db/connection.h"
 #include "db/history.h"
 #include "db/load.h"
 #include "db/save.h"
 #include "db/trouble.h"
+#include "db/unfinished.h"
 
 namespace dyestead::db {
 namespace {
-
-// A name beside the target, under which a file is made until it is whole. Gone again if it never is.
-class Unfinished {
-public:
-    // Throws: ShopTrouble already_there, no_such_folder.
-    explicit Unfinished(const std::filesystem::path& target) : target_{target} {
-        std::error_code ignored;
-        const auto folder = target.has_parent_path() ? target.parent_path() : std::filesystem::path{"."};
-        if (!std::filesystem::is_directory(folder, ignored)) throw ShopTrouble{TroubleId::no_such_folder, folder};
-        // A journal left behind by another file of this name would be played into the new one.
-        for (const auto& taken : {target, with(target, "-journal"), with(target, "-wal")})
-            if (std::filesystem::exists(std::filesystem::symlink_status(taken, ignored)))
-                throw ShopTrouble{TroubleId::already_there, taken};
-        path_ = with(target, fmt::format(".{:08x}.part", std::random_device{}()));
-    }
-    ~Unfinished() {
-        std::error_code ignored;
-        std::filesystem::remove(path_, ignored);
-        std::filesystem::remove(with(path_, "-journal"), ignored);
-    }
-    Unfinished(const Unfinished&) = delete;
-    Unfinished& operator=(const Unfinished&) = delete;
-
-    const std::filesystem::path& path() const { return path_; }
-    void finish() {
-        std::error_code error;
-        std::filesystem::rename(path_, target_, error);
-        if (error) throw ShopTrouble{TroubleId::cannot_write, target_};
-    }
-
-private:
-    static std::filesystem::path with(const std::filesystem::path& path, std::string_view ending) {
-        auto longer = path;
-        longer += ending;
-        return longer;
-    }
-    std::filesystem::path target_;
-    std::filesystem::path path_;
-};
 
 std::string random_id() {
     std::random_device chance;
@@ -75,6 +36,7 @@ struct OpenShop::State {
     SQLite::Database db;
     Loaded loaded{};
     History history{};
+    std::optional<BroughtUp> brought_up{};
 
     // Brings memory to what the file holds; true when that is something else than before. SQLite's
     // mark of a change alone does not say so: it also moves when a change of our own is rolled back.
@@ -105,10 +67,14 @@ const std::filesystem::path& OpenShop::path() const {
 const std::string& OpenShop::file_id() const {
     return state_->loaded.file_id;
 }
+const std::optional<BroughtUp>& OpenShop::brought_up() const {
+    return state_->brought_up;
+}
 
 OpenShop OpenShop::open(const std::filesystem::path& path, Access access) {
-    auto state = std::make_unique<State>(State{path, connect(path, access), {}, {}});
+    auto state = std::make_unique<State>(State{path, connect(path, access), {}, {}, {}});
     guarded(path, [&] {
+        state->brought_up = bring_up(state->db, path);
         SQLite::Transaction moment{state->db};
         check_schema(state->db, path);
         state->loaded = load(state->db, path);
@@ -160,6 +126,10 @@ std::optional<Title> OpenShop::next_undo() const {
     return undo.empty() ? std::nullopt : std::optional{read_entry(state_->db, undo.back()).title};
 }
 
+bool OpenShop::undo_is_closed() const {
+    return state_->history.undo.empty() && state_->history.closed;
+}
+
 std::optional<Title> OpenShop::next_redo() const {
     const auto& redo = state_->history.redo;
     return redo.empty() ? std::nullopt : std::optional{read_entry(state_->db, redo.back()).title};
@@ -196,9 +166,9 @@ Committed OpenShop::take_back_next(bool redo) {
         known.shop = std::move(before);
         known.seals = after;
         known.last_change = newest;
-        auto& [undo_ids, redo_ids] = state_->history;
-        (redo ? redo_ids : undo_ids).pop_back();
-        (redo ? undo_ids : redo_ids).push_back(newest);
+        History& history = state_->history;
+        (redo ? history.redo : history.undo).pop_back();
+        (redo ? history.undo : history.redo).push_back(newest);
         return Committed::yes;
     });
 }
@@ -241,11 +211,7 @@ std::vector<Trouble> OpenShop::check() {
 
 void OpenShop::copy_to(const std::filesystem::path& target) {
     Unfinished file{target};
-    guarded(target, [&] {
-        SQLite::Database copy{file.path().string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
-        SQLite::Backup backup{copy, state_->db};
-        backup.executeStep(-1);
-    });
+    copy_pages(state_->db, file.path());
     {
         OpenShop copy = open(file.path(), Access::read_only);
         if (!copy.check().empty()) throw ShopTrouble{TroubleId::shop_damaged, state_->path};

@@ -27,6 +27,12 @@ struct Title {
     std::vector<TroubleArg> args{};
 };
 
+// A file of an earlier version was made one of this version, and how it was before lies here.
+struct BroughtUp {
+    std::uint32_t from = 0;
+    std::filesystem::path backup;
+};
+
 enum class Committed : std::uint8_t {
     yes,
     // Another program had changed the file: nothing was written, shop() now holds what the file
@@ -40,8 +46,8 @@ public:
     // A new file with these first facts, as one change. It stands under its name only when it is
     // whole. Trouble already_there, never overwritten.
     static OpenShop create(const std::filesystem::path& path, const Title& title, const Shop& first);
-    // Read and checked against its seals in full. A file that is not ours, newer, damaged or that
-    // holds foreign tables is refused untouched.
+    // Read and checked against its seals in full. A file that is not ours, newer, damaged or that holds foreign tables
+    // is refused untouched; one of an earlier version is brought up first, whatever the access (bring_up.h).
     static OpenShop open(const std::filesystem::path& path, Access access);
 
     OpenShop(OpenShop&&) noexcept;
@@ -52,12 +58,16 @@ public:
     const std::filesystem::path& path() const;
     // The file's own random name, which it keeps when it is moved; its backups lie under it.
     const std::string& file_id() const;
+    // What opening it did to a file of an earlier version; nothing for one of today's.
+    const std::optional<BroughtUp>& brought_up() const;
 
     // An empty change writes nothing. A fact that refers to none: no_such_reference.
     [[nodiscard]] Committed commit(const Title& title, const Change& change);
     // What Undo would take back next and Redo bring again; nothing when there is none.
     std::optional<Title> next_undo() const;
     std::optional<Title> next_redo() const;
+    // Nothing to take back, though there was something: it was entered before the file was brought up.
+    bool undo_is_closed() const;
     // One more entry in the log, which takes back the one named above. Nothing to take back: nothing is done.
     // Throws besides: shop_damaged when the file does not hold what the log says; then nothing is changed.
     [[nodiscard]] Committed undo();

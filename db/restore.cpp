@@ -16,7 +16,6 @@ namespace dyestead::db {
 namespace {
 
 constexpr std::size_t kDate = 10;
-constexpr std::size_t kIdLetters = 32;
 constexpr std::string_view kEnding = ".dyestead";
 
 // Blank when it cannot be read, or is none that could name a folder.
@@ -24,9 +23,7 @@ std::string id_of(const std::filesystem::path& path) {
     const SQLite::Database file{path.string(), SQLite::OPEN_READONLY};
     SQLite::Statement query{file, "SELECT id FROM file"};
     const std::string id = query.executeStep() ? query.getColumn(0).getString() : std::string{};
-    const bool letters = std::ranges::all_of(
-        id, [](char letter) { return (letter >= '0' && letter <= '9') || (letter >= 'a' && letter <= 'z'); });
-    return letters && id.size() == kIdLetters ? id : std::string{};
+    return is_file_id(id) ? id : std::string{};
 }
 
 }  // namespace

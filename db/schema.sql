@@ -19,7 +19,7 @@
 PRAGMA page_size = 4096;
 PRAGMA encoding = 'UTF-8';
 PRAGMA application_id = 0x44594531;  -- DYE1
-PRAGMA user_version = 2;
+PRAGMA user_version = 3;
 
 -- Beside the facts --------------------------------------------------------------------------------
 

@@ -68,6 +68,10 @@ enum class TroubleId : std::uint8_t {
     already_there,
     not_a_shop,
     shop_newer,
+    shop_too_old,           // from before files could be brought up
+    shop_older_unwritable,  // has to be brought up, and cannot be written to
+    shop_older_unsaved,     // has to be brought up, and no backup can be taken
+    shop_older_refused,     // holds something that today's tables do not take
     shop_damaged,
     shop_foreign_table,
     shop_busy,

@@ -2,12 +2,12 @@
 #include <memory>
 
 #include "db/new_key.h"
-#include "db/open_shop.h"
 #include "domain/decisions/memory_kept.h"
 #include "domain/ledger/replay.h"
 #include "reports/console/as_of.h"
 #include "reports/console/commands.h"
 #include "reports/console/failures.h"
+#include "reports/console/open_shop.h"
 #include "reports/console/write_file.h"
 #include "reports/memory_report.h"
 #include "reports/registry.h"
@@ -92,7 +92,7 @@ int run_ask(const Asked& asked) {
     const auto format = reports::format_named(asked.format);
     if (const auto* trouble = std::get_if<Trouble>(&format)) throw Refused{*trouble};
     std::optional<db::OpenShop> open;
-    if (asked.shop) open.emplace(db::OpenShop::open(*asked.shop, db::Access::read_write));
+    if (asked.shop) open.emplace(open_shop(*asked.shop, db::Access::read_write));
     const Shop before = open ? open->shop() : nobody_s_shop(asked.currency);
     const Day day = as_of(before, std::nullopt);
     const MemoryAnswers answers = ask_all(before, day);

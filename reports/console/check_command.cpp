@@ -1,12 +1,12 @@
 #include <memory>
 
-#include "db/open_shop.h"
 #include "db/trouble.h"
 #include "domain/ledger/replay.h"
 #include "domain/ledger/statements.h"
 #include "reports/console/as_of.h"
 #include "reports/console/commands.h"
 #include "reports/console/failures.h"
+#include "reports/console/open_shop.h"
 #include "reports/console/write_file.h"
 #include "reports/words/finding_words.h"
 #include "reports/words/say.h"
@@ -73,7 +73,7 @@ int check(db::OpenShop& open) {
 
 int run_check(const std::string& shop) {
     try {
-        auto open = db::OpenShop::open(shop, db::Access::read_only);
+        auto open = open_shop(shop, db::Access::read_only);
         return check(open);
     } catch (const db::ShopTrouble& trouble) {
         if (!is_broken(trouble.trouble.id)) throw;

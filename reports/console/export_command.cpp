@@ -1,8 +1,8 @@
 #include <memory>
 
 #include "db/csv_folder.h"
-#include "db/open_shop.h"
 #include "reports/console/commands.h"
+#include "reports/console/open_shop.h"
 #include "reports/console/write_file.h"
 #include "reports/words/say.h"
 
@@ -15,7 +15,7 @@ struct Export {
 };
 
 int run_export(const Export& asked) {
-    const auto open = db::OpenShop::open(asked.shop, db::Access::read_only);
+    const auto open = open_shop(asked.shop, db::Access::read_only);
     db::write_csv_folder(open.shop(), asked.folder);
     write_to_stdout(reports::say("The records of {shop} are in {folder}.", reports::arg("shop", asked.shop),
                                  reports::arg("folder", asked.folder)) +

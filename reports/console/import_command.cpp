@@ -3,8 +3,8 @@
 #include <memory>
 
 #include "db/import.h"
-#include "db/open_shop.h"
 #include "reports/console/commands.h"
+#include "reports/console/open_shop.h"
 #include "reports/console/write_file.h"
 #include "reports/words/say.h"
 
@@ -24,7 +24,8 @@ std::uint64_t records_in(const Shop& shop) {
 }
 
 int run_import(const Import& asked) {
-    db::import_folder(asked.folder, asked.shop, asked.replace ? db::Existing::replace : db::Existing::refuse);
+    say_if_brought_up(asked.shop, db::import_folder(asked.folder, asked.shop,
+                                                    asked.replace ? db::Existing::replace : db::Existing::refuse));
     const auto open = db::OpenShop::open(asked.shop, db::Access::read_only);
     write_to_stdout(reports::say_count("{shop} now holds one record, from {folder}.",
                                        "{shop} now holds {count} records, from {folder}.", records_in(open.shop()),

@@ -4,6 +4,7 @@
 #include <CLI/Formatter.hpp>
 #include <iostream>
 
+#include "reports/console/arguments.h"
 #include "reports/console/commands.h"
 #include "reports/console/failures.h"
 #include "reports/console/language.h"
@@ -16,12 +17,9 @@ int run(int argc, char** argv) {
     using reports::tr;
     choose_language();
     CLI::App app{tr("The books of a soap workshop that grows its own colours."), "dyestead-books"};
+    name_the_parts_of_help(app);
     app.set_help_flag("-h,--help", tr("Show this help and end"));
     app.get_formatter()->column_width(26);
-    app.get_formatter()->label("Usage", tr("Usage"));
-    app.get_formatter()->label("Positionals", tr("Positionals"));
-    app.get_formatter()->label("Options", tr("Options"));
-    app.get_formatter()->label("Subcommands", tr("Subcommands"));
     app.footer(
         tr("COMMAND --help shows what a command takes.\n"
            "Exit status: 0 done; 1 a check failed; 2 something asked for or read is wrong:\n"
@@ -32,6 +30,10 @@ int run(int argc, char** argv) {
     add_check(app, chosen);
     add_report(app, chosen);
     add_ask(app, chosen);
+    for (CLI::App* command : app.get_subcommands({})) {
+        command->group(tr("Commands"));
+        command->get_help_ptr()->group(tr("Options"));
+    }
     try {
         app.parse(argc, argv);
     } catch (const CLI::CallForHelp&) {
@@ -40,7 +42,7 @@ int run(int argc, char** argv) {
         std::cout << (commands.empty() ? app.help() : commands.front()->help("dyestead-books"));
         return kDone;
     } catch (const CLI::ParseError& wrong) {
-        say_on_stderr(reports::say("{what}; see dyestead-books --help.", reports::arg("what", wrong.what())));
+        say_on_stderr(wrong_arguments(app, wrong));
         return kRefused;
     }
     if (!chosen) {

@@ -1,11 +1,12 @@
 #include <array>
 #include <memory>
 
-#include "db/open_shop.h"
 #include "domain/ledger/replay.h"
+#include "reports/console/arguments.h"
 #include "reports/console/as_of.h"
 #include "reports/console/commands.h"
 #include "reports/console/failures.h"
+#include "reports/console/open_shop.h"
 #include "reports/console/write_file.h"
 #include "reports/registry.h"
 #include "reports/words/say.h"
@@ -65,7 +66,7 @@ std::optional<Stand> looking_ahead(const Asked& asked) {
 int run_report(const Asked& asked) {
     const auto report = or_refused(reports::report_named(asked.name));
     const auto format = or_refused(reports::format_named(asked.format));
-    const auto open = db::OpenShop::open(asked.shop, db::Access::read_only);
+    const auto open = open_shop(asked.shop, db::Access::read_only);
     const Ledger ledger = replay(open.shop(), as_of(open.shop(), asked.as_of));
     std::optional<Day> from;
     if (asked.from) from = day_asked(*asked.from, "--from");
@@ -122,8 +123,8 @@ void add_report(CLI::App& app, Run& run) {
                         reports::tr("code of the colour for verdict and sowing; else the one that took\nmost hours"));
     command->add_option(
         "--bar", asked->bar, reports::tr("code of the kind of bar to make; else the next planned\nbatch"));
-    command->add_option("--loaves", asked->loaves, reports::tr("how many loaves of it; else one"))
-        ->check(CLI::Range(1, 10'000));
+    takes_whole_number(
+        command->add_option("--loaves", asked->loaves, reports::tr("how many loaves of it; else one")), 1, 10'000);
     command->add_option(
         "--fair", asked->fair, reports::tr("code of the fair; else the next one, or the last one stood"));
     command->add_option("--from", asked->from,
@@ -137,15 +138,17 @@ void add_report(CLI::App& app, Run& run) {
             "in-progress, sold, lost, given, period; for\nearns-best the material that is scarce, else your hours; "
             "for\n"
             "cost-sheet and labels a batch; for sheets vat, garden,\ncount, fair, or a method, planting or fair"));
-    command
-        ->add_option("--bars", asked->bars,
-                     reports::tr("bars of the colour to sow for; else as many as were sold in\nthe last 12 months"))
-        ->check(CLI::Range(0, 1'000'000));
-    command
-        ->add_option("--hours", asked->hours, reports::tr("hours of your own to make bars in; else as many as usual"))
-        ->check(CLI::Range(0.0, 100'000.0));
-    command->add_option("--months", asked->months, reports::tr("how many months to make bars for; else three"))
-        ->check(CLI::Range(1, 60));
+    takes_whole_number(
+        command->add_option(
+            "--bars", asked->bars,
+            reports::tr("bars of the colour to sow for; else as many as were sold in\nthe last 12 months")),
+        0, 1'000'000);
+    takes_number(command->add_option(
+                     "--hours", asked->hours, reports::tr("hours of your own to make bars in; else as many as usual")),
+                 0, 100'000);
+    takes_whole_number(
+        command->add_option("--months", asked->months, reports::tr("how many months to make bars for; else three")), 1,
+        60);
     command->add_option(
         "--basis", asked->basis,
         reports::tr("booked: the verdict looks back, at the prices of the books;\nreplacement: it looks "

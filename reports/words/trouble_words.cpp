@@ -206,6 +206,23 @@ string_view words(const Trouble& trouble) {
             return message("{path} is not a shop file; choose a file that this program has made.");
         case TroubleId::shop_newer:
             return message("{path} was written by a newer version of this program; open it with that one.");
+        case TroubleId::shop_too_old:
+            return message(
+                "{path} was written by a version of this program too old to go on from; let that one export it to a "
+                "folder, and import the folder with this one.");
+        case TroubleId::shop_older_unwritable:
+            return message(
+                "{path} was written by an earlier version of this program and has to be brought up to this one, but it "
+                "cannot be written to; copy it to a folder of your own and open it there.");
+        case TroubleId::shop_older_unsaved:
+            return message(
+                "{path} was written by an earlier version of this program and was left as it was, because no backup "
+                "could be put into {folder}; see whether there is room and you are allowed to write there.");
+        case TroubleId::shop_older_refused:
+            return message(
+                "{path} was written by an earlier version of this program and holds something in {table} that this one "
+                "does not take, such as a share of more than the whole; it was left as it was: correct that with the "
+                "earlier version.");
         case TroubleId::shop_damaged:
             return message("{path} is damaged and nothing in it was changed; open its newest backup instead.");
         case TroubleId::shop_foreign_table:

@@ -3,10 +3,13 @@
 #include <SQLiteCpp/Statement.h>
 #include <doctest/doctest.h>
 
+#include <map>
 #include <set>
 
 #include "db/connection.h"
 #include "db/csv_folder.h"
+#include "db/hash.h"
+#include "db/schema_sql.h"
 #include "db/sql.h"
 #include "domain/facts/field_text.h"
 #include "tests/support/small_shop.h"
@@ -183,6 +186,18 @@ TEST_CASE("the tables are strict, references wait for the end, and nothing acts 
     }
     CHECK(db.execAndGet("PRAGMA application_id").getInt64() == kApplicationId);
     CHECK(db.execAndGet("PRAGMA user_version").getInt64() == kSchemaVersion);
+}
+
+TEST_CASE("the tables are those of their version: whoever changes schema.sql raises the version") {
+    // DEVELOPERS.md, "Change the schema". What was given out is never written over.
+    const std::map<std::uint32_t, std::uint64_t> given_out{{3, 2'743'875'223'467'050'971}};
+    REQUIRE(given_out.contains(kSchemaVersion));
+    CHECK(given_out.at(kSchemaVersion) == hash_of(without_comments_and_blanks(schema_sql())));
+    for (auto version = kOldestSchemaVersion; version < kSchemaVersion; ++version) {
+        const auto kept = std::filesystem::path{DYESTEAD_SOURCE_DIR} / "tests" / "db" / "older" /
+                          fmt::format("version_{}.sql", version);
+        CHECK_MESSAGE(std::filesystem::exists(kept), "a file of that version, to try bringing it up: ", kept.string());
+    }
 }
 
 TEST_CASE("every column takes what the gate lets in, and no more") {
