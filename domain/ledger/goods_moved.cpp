@@ -40,6 +40,7 @@ bool moves_goods(const Ledger& ledger, const Movement& movement) {
 
 std::vector<GoodsMove> shortfalls_put_back(const Ledger& ledger) {
     std::vector<GoodsMove> all;
+    all.reserve(ledger.movements.size());
     std::map<std::uint32_t, std::deque<Owed>> owed;  // by material
     for (std::uint32_t at = 0; at < ledger.movements.size(); ++at) {
         const Movement& movement = ledger.movements[at];
@@ -65,12 +66,13 @@ std::vector<GoodsMove> shortfalls_put_back(const Ledger& ledger) {
     for (const auto& [material, open] : owed)
         for (const Owed& each : open)
             all.push_back(step_of(ledger, each.movement, each.movement, kProvisional, each.quantity, Known::by_rule));
-    std::ranges::stable_sort(all, {}, &GoodsMove::movement);
+    if (!std::ranges::is_sorted(all, {}, &GoodsMove::movement)) std::ranges::stable_sort(all, {}, &GoodsMove::movement);
     return all;
 }
 
 // Bars that are out at a shop leave it in the order in which their lots went there.
-std::vector<GoodsMove> by_lot(const Ledger& ledger, const std::vector<GoodsMove>& moves) {
+std::vector<GoodsMove> by_lot(const Ledger& ledger, std::vector<GoodsMove> moves) {
+    if (ledger.accounts.outs == ledger.accounts.pools) return moves;
     struct Piece {
         Account of = 0;
         std::int64_t quantity = 0;

@@ -29,7 +29,7 @@ std::optional<HeldFor> by_lye(const LyeChecks& checks, const Batch& batch) {
 
 }  // namespace
 
-Holds::Holds(const Shop& shop) : plan_{account_plan(shop)} {
+Holds::Holds(const Shop& shop) : plan_{account_plan(shop)}, last_(plan_.end, kNone), places_(plan_.end, kNone) {
     const auto lot = [&](Key<Lot> key) -> std::optional<Account> {
         const Lot* found = shop.find(key);
         if (found == nullptr) return std::nullopt;
@@ -37,72 +37,81 @@ Holds::Holds(const Shop& shop) : plan_{account_plan(shop)} {
     };
     for (const Hold& hold : shop.all<Hold>())
         if (const auto at = lot(hold.lot))
-            held_[*at].push_back({HeldFor::hold, ref(hold), hold.date, plan_.index(*at)});
+            touch(*at).held.push_back({HeldFor::hold, ref(hold), hold.date, plan_.index(*at)});
     for (const Release& release : shop.all<Release>())
         if (const auto at = lot(release.lot)) released_[*at].push_back(release.date);
     const LyeChecks checks{shop};
     for (std::size_t i = 0; i < shop.all<Batch>().size(); ++i) {
         const Batch& batch = shop.all<Batch>()[i];
         if (const auto why = by_lye(checks, batch))
-            held_[plan_.batches + static_cast<Account>(i)].push_back({*why, ref(batch), batch.date, 0});
+            touch(plan_.batches + static_cast<Account>(i)).held.push_back({*why, ref(batch), batch.date, 0});
     }
-    for (const auto& [account, reasons] : held_) touched_.insert(account);
 }
 
 void Holds::went_into(Account from, Account to, Day day) {
-    if (held_.empty()) return;  // nothing is held, so nothing will be
-    auto& steps = came_from_[to];
-    const bool known = std::ranges::any_of(steps, [&](const Step& step) { return step.from == from; });
-    if (known || from == to) return;
-    steps.push_back({from, day});
-    goes_into_[from].push_back(to);
-    if (touched_.contains(from)) touch(to);
+    if (none() || from == to) return;
+    const auto step = static_cast<std::uint32_t>(steps_.size());
+    steps_.push_back({from, to, day, last_[from]});
+    last_[from] = step;
+    if (is_touched(from)) carry(step);
 }
 
-void Holds::touch(Account account) {
-    if (!touched_.insert(account).second) return;
-    const auto further = goes_into_.find(account);
-    if (further == goes_into_.end()) return;
-    for (const Account each : further->second) touch(each);
+// All that it went into before is touched with it.
+Holds::Touched& Holds::touch(Account account) {
+    if (!is_touched(account)) {
+        places_[account] = static_cast<std::uint32_t>(touched_.size());
+        touched_.emplace_back();
+        std::vector<std::uint32_t> steps;
+        for (std::uint32_t step = last_[account]; step != kNone; step = steps_[step].before) steps.push_back(step);
+        for (auto step = steps.rbegin(); step != steps.rend(); ++step) carry(*step);
+    }
+    return touched_[places_[account]];
+}
+
+// Only the first step from one to the other counts.
+void Holds::carry(std::uint32_t step) {
+    auto& came_from = touch(steps_[step].to).came_from;
+    const auto same = [&](std::uint32_t each) { return steps_[each].from == steps_[step].from; };
+    if (std::ranges::none_of(came_from, same)) came_from.insert(std::ranges::upper_bound(came_from, step), step);
 }
 
 std::optional<Held> Holds::why(std::uint32_t lot, Day day) const {
-    if (!touched_.contains(plan_.lots + lot)) return std::nullopt;
-    std::vector<Account> on_the_way;
-    const auto found = reasons(plan_.lots + lot, day, on_the_way);
-    if (found.empty()) return std::nullopt;
-    Held latest = *std::ranges::max_element(found, {}, &Held::since);
-    if (latest.why != HeldFor::hold) latest.at = lot;
+    std::optional<Held> latest;
+    find_latest({plan_.lots + lot, {}, nullptr}, day, latest);
+    if (latest && latest->why != HeldFor::hold) latest->at = lot;
     return latest;
 }
 
-// A reason reaches a lot on the day it arose, or on the day what it sticks to went into the lot.
-std::vector<Held> Holds::reasons(Account account, Day day, std::vector<Account>& on_the_way) const {
-    std::vector<Held> found;
-    if (std::ranges::find(on_the_way, account) != on_the_way.end()) return found;
-    on_the_way.push_back(account);
-    if (const auto own = held_.find(account); own != held_.end())
-        for (const Held& held : own->second)
-            if (held.since <= day) found.push_back(held);
-    if (const auto steps = came_from_.find(account); steps != came_from_.end())
-        for (const Step& step : steps->second) {
-            if (step.day > day) continue;
-            for (Held held : reasons(step.from, day, on_the_way)) {
-                held.since = std::max(held.since, step.day);
-                found.push_back(held);
-            }
-        }
-    on_the_way.pop_back();
-    if (const auto released = released_.find(account); released != released_.end())
-        std::erase_if(found, [&](const Held& held) {
-            return std::ranges::any_of(
-                released->second, [&](Day release) { return held.since <= release && release <= day; });
-        });
-    return found;
+void Holds::find_latest(const Way& way, Day day, std::optional<Held>& latest) const {
+    if (!is_touched(way.account)) return;
+    const Touched& here = touched_[places_[way.account]];
+    for (const Held& held : here.held) {
+        const auto reached = held.since <= day ? carried(held, way, day) : std::nullopt;
+        if (reached && (!latest || latest->since < reached->since)) latest = reached;
+    }
+    for (const std::uint32_t each : here.came_from) {
+        const Step& step = steps_[each];
+        bool in_a_ring = false;
+        for (const Way* on = &way; on != nullptr; on = on->further) in_a_ring = in_a_ring || on->account == step.from;
+        if (step.day <= day && !in_a_ring) find_latest({step.from, step.day, &way}, day, latest);
+    }
+}
+
+// A reason reaches a lot on the day it arose, or on the day what it sticks to went into the lot. Nothing where it was
+// released on the way.
+std::optional<Held> Holds::carried(Held held, const Way& way, Day day) const {
+    for (const Way* at = &way; at != nullptr; at = at->further) {
+        const auto released = released_.find(at->account);
+        const auto lifts = [&](Day release) { return held.since <= release && release <= day; };
+        if (released != released_.end() && std::ranges::any_of(released->second, lifts)) return std::nullopt;
+        if (at->further != nullptr) held.since = std::max(held.since, at->day);
+    }
+    return held;
 }
 
 Holds holds(const Shop& shop, const Ledger& ledger) {
     Holds all{shop};
+    if (all.none()) return all;
     const auto carries = [&](Account account) {
         switch (ledger.accounts.kind(account)) {
             case AccountKind::lot:

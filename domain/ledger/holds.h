@@ -9,7 +9,6 @@
 
 #include <map>
 #include <optional>
-#include <set>
 #include <vector>
 
 #include "domain/ledger/ledger.h"
@@ -29,25 +28,48 @@ class Holds {
 public:
     explicit Holds(const Shop& shop);
 
+    // Nothing is held on its own account, so that nothing else will be.
+    bool none() const { return touched_.empty(); }
     // Some of a lot, vat or batch went into another of them on a day.
     void went_into(Account from, Account to, Day day);
     // The latest reason in force at the end of a day; nothing: the lot may be sold.
     std::optional<Held> why(std::uint32_t lot, Day day) const;
 
 private:
+    static constexpr std::uint32_t kNone = UINT32_MAX;
+
+    // Something went into something else; `before` is the place of the step before it out of the same account.
     struct Step {
         Account from = 0;
+        Account to = 0;
         Day day{};
+        std::uint32_t before = kNone;
     };
-    void touch(Account account);
-    std::vector<Held> reasons(Account account, Day day, std::vector<Account>& on_the_way) const;
+    // What a reason was ever given for, and all that it went into. The rest, which is nearly everything, cannot be
+    // held.
+    struct Touched {
+        std::vector<Held> held;                // of a lot by a Hold; of a batch by its lye
+        std::vector<std::uint32_t> came_from;  // steps out of what is touched, in order; one for each such account
+    };
+    // From an account on to the lot that is asked for.
+    struct Way {
+        Account account = 0;
+        Day day{};  // of the step further on
+        const Way* further = nullptr;
+    };
+
+    bool is_touched(Account account) const { return places_[account] != kNone; }
+    Touched& touch(Account account);
+    void carry(std::uint32_t step);
+    void find_latest(const Way& way, Day day, std::optional<Held>& latest) const;
+    std::optional<Held> carried(Held held, const Way& way, Day day) const;
 
     AccountPlan plan_;
-    std::map<Account, std::vector<Step>> came_from_;
-    std::map<Account, std::vector<Held>> held_;  // of lots by a Hold; of batches by their lye
+    std::vector<Step> steps_;            // in the order in which they were told
+    std::vector<std::uint32_t> last_;    // of each account: the last step out of it
+    std::vector<std::uint32_t> places_;  // of each account: its place in touched_
+    std::vector<Touched> touched_;
     std::map<Account, std::vector<Day>> released_;
-    std::map<Account, std::vector<Account>> goes_into_;
-    std::set<Account> touched_;  // whatever a reason was ever given for, and all that it went into
 };
 
 // With all that the ledger's movements say of what went into what.

@@ -10,14 +10,14 @@
 namespace dyestead {
 namespace {
 
-Wide product(Wide a, Wide b) {
+constexpr Wide product(Wide a, Wide b) {
     Wide result = 0;
     if (__builtin_mul_overflow(a, b, &result)) throw Overflow{};
     return result;
 }
 
 // Both >= 0, not both 0.
-Wide greatest_common_divisor(Wide a, Wide b) {
+constexpr Wide greatest_common_divisor(Wide a, Wide b) {
     // Machines divide 64 bits many times as fast, and nearly all of a soap's numbers fit.
     while (b != 0 && (a > INT64_MAX || b > INT64_MAX)) {
         const Wide rest = a % b;
@@ -34,7 +34,8 @@ struct Fraction {
     Wide bottom = 1;
 };
 
-Fraction lowest(Wide top, Wide bottom) {
+constexpr Fraction lowest(Wide top, Wide bottom) {
+    if (bottom == 1) return {top, bottom};
     const Wide divisor = greatest_common_divisor(top, bottom);
     if (divisor == 1) return {top, bottom};
     return {top / divisor, bottom / divisor};
@@ -47,8 +48,12 @@ Fraction operator*(Fraction a, Fraction b) {
 }
 
 Fraction operator+(Fraction a, Fraction b) {
-    const Wide shared = greatest_common_divisor(a.bottom, b.bottom);
     Wide top = 0;
+    if (a.bottom == b.bottom) {
+        if (__builtin_add_overflow(a.top, b.top, &top)) throw Overflow{};
+        return lowest(top, a.bottom);
+    }
+    const Wide shared = greatest_common_divisor(a.bottom, b.bottom);
     if (__builtin_add_overflow(product(a.top, b.bottom / shared), product(b.top, a.bottom / shared), &top))
         throw Overflow{};
     return lowest(top, product(a.bottom / shared, b.bottom));
@@ -77,9 +82,7 @@ void add_once(std::vector<Key<Material>>& keys, Key<Material> key) {
 
 constexpr Fraction kWhole{1, 1};
 // What one gram of potassium hydroxide is worth in grams of sodium hydroxide.
-Fraction sodium_for_potassium() {
-    return lowest(kMolarMassOfSodiumHydroxide, kMolarMassOfPotassiumHydroxide);
-}
+constexpr Fraction kSodiumForPotassium = lowest(kMolarMassOfSodiumHydroxide, kMolarMassOfPotassiumHydroxide);
 
 Fraction inverse(Fraction fraction) {
     return {fraction.bottom, fraction.top};
@@ -99,18 +102,20 @@ Alkali alkali_of(const Material& lye) {
 struct Oils {
     LyeNeed need;
     Fraction mass;
-    Fraction all_lye;  // milligrams of NaOH at no superfat
+    Fraction potash;  // micrograms of KOH that turn all of them to soap
 
     void add(const Material& oil, const Amount& amount, Fraction share = kWhole) {
         const auto whole = mass_of(oil, amount);
         if (!whole) add_once(need.without_mass, oil.key);
         if (!oil.saponification) add_once(need.without_saponification, oil.key);
         if (!whole) return;
-        mass = mass + lowest(whole->in_base(), 1) * share;
+        const Fraction weighed = Fraction{whole->in_base()} * share;
+        mass = mass + weighed;
         if (!oil.saponification) return;
-        const Fraction grams = lowest(whole->in_base(), 1'000) * share;
-        all_lye = all_lye + grams * fraction(*oil.saponification) * sodium_for_potassium();
+        potash = potash + weighed * fraction(*oil.saponification);
     }
+    // Milligrams of NaOH at no superfat.
+    Fraction all_lye() const { return potash * kSodiumForPotassium * Fraction{1, 1'000}; }
     bool known() const { return need.without_mass.empty() && need.without_saponification.empty(); }
 };
 
@@ -154,7 +159,7 @@ LyeNeed at(Oils oils, const Material* sodium, const Material* potassium_lye, con
         caution(LyeCaution::stronger_than_dissolves);
     if (!superfat_possible || !oils_known) return need;
 
-    const Fraction power = oils.all_lye * fraction({superfat.bottom - superfat.top, superfat.bottom});
+    const Fraction power = oils.all_lye() * fraction({superfat.bottom - superfat.top, superfat.bottom});
     need.as_sodium = milligrams(power);
     Fraction lye;
     const auto weigh = [&](LyePart& part, const Material* from, Fraction pure) {
@@ -165,7 +170,7 @@ LyeNeed at(Oils oils, const Material* sodium, const Material* potassium_lye, con
         lye = lye + weighed;
     };
     weigh(need.sodium, sodium, power * fraction({potassium.bottom - potassium.top, potassium.bottom}));
-    weigh(need.potassium, potassium_lye, power * fraction(potassium) * inverse(sodium_for_potassium()));
+    weigh(need.potassium, potassium_lye, power * fraction(potassium) * inverse(kSodiumForPotassium));
     need.lye = milligrams(lye);
     if (concentration_possible)
         need.water = milligrams(lye * fraction({concentration.bottom - concentration.top, concentration.top}));
@@ -196,10 +201,10 @@ private:
     void add_lye(const Material& material, const Amount& amount, Fraction share) {
         const auto mass = mass_of(material, amount);
         if (!mass) return add_once(lye_without_mass, material.key);
-        const Fraction weighed = lowest(mass->in_base(), 1) * share;
+        const Fraction weighed = Fraction{mass->in_base()} * share;
         const Fraction pure = weighed * purity(&material);
         lye = lye + weighed;
-        power = power + (alkali_of(material) == Alkali::potassium ? pure * sodium_for_potassium() : pure);
+        power = power + (alkali_of(material) == Alkali::potassium ? pure * kSodiumForPotassium : pure);
     }
 };
 
@@ -240,7 +245,7 @@ LyeCheck LyeChecks::of(const Batch& batch) const {
     const Recipe* recipe = shop_.find(batch.recipe);
     if (recipe == nullptr) return check;
     const bool none_left = went_in.oils.known() && check.as_sodium && !check.as_sodium->is_zero() &&
-                           *check.as_sodium >= milligrams(went_in.oils.all_lye);
+                           *check.as_sodium >= milligrams(went_in.oils.all_lye());
     check.called_for = at(std::move(went_in.oils), sodium_, potassium_, *recipe);
     auto& cautions = check.called_for.cautions;
     if (none_left && std::ranges::find(cautions, LyeCaution::no_superfat) == cautions.end())

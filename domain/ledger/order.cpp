@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <map>
-#include <set>
 #include <tuple>
 
 #include "domain/facts/lines_of.h"
@@ -36,6 +35,11 @@ public:
     Gatherer(const Shop& shop, Day as_of) : shop_{shop}, as_of_{as_of} {}
 
     std::vector<Event> gather() {
+        std::size_t most = 0;
+        shop_.for_each_list([&]<class Fact>(const std::vector<Fact>& list) {
+            if constexpr (Head<Fact> && !std::is_same_v<Fact, Lot>) most += list.size();
+        });
+        events_.reserve(most);
         stock();
         garden();
         vats();
@@ -73,11 +77,11 @@ private:
 
     template <class Fact>
     void names(const Fact& fact, const std::optional<Key<Lot>>& lot) {
-        if (lot) named_[{kKindOf<Fact>, fact.key.number}].insert(lot->number);
+        if (lot) named_.push_back({{kKindOf<Fact>, fact.key.number}, lot->number});
     }
     template <class Fact>
     void makes(const Fact& fact, Key<Lot> lot) {
-        made_[{kKindOf<Fact>, fact.key.number}].insert(lot.number);
+        made_.push_back({lot.number, fact.date, {kKindOf<Fact>, fact.key.number}});
     }
 
     void stock() {
@@ -271,15 +275,21 @@ private:
 
     // Within each day, moves every maker of a lot in front of the first event that names the lot.
     void makers_first() {
+        std::ranges::sort(named_);
+        std::ranges::sort(made_);
         for (auto begin = events_.begin(); begin != events_.end();) {
             const auto end = std::find_if(begin, events_.end(), [&](const Event& e) { return e.day != begin->day; });
             std::size_t moves = static_cast<std::size_t>(end - begin);  // a fact naming its own lot must not loop
             for (auto at = begin; at != end;) {
-                if (!named_.contains(Who{at->kind, at->key})) {
+                const auto named = std::ranges::equal_range(named_, who(*at), {}, &Naming::who);
+                const auto today = [&](const Naming& each) { return is_made_on(at->day, each.lot); };
+                if (std::ranges::none_of(named, today)) {
                     ++at;
                     continue;
                 }
-                const auto maker = std::find_if(at + 1, end, [&](const Event& e) { return makes_lot_of(e, *at); });
+                const auto maker = std::find_if(at + 1, end, [&](const Event& e) {
+                    return std::ranges::any_of(named, [&](const Naming& each) { return makes(e, each.lot); });
+                });
                 if (maker != end && moves > 0) {
                     std::rotate(at, maker, maker + 1);
                     --moves;
@@ -292,19 +302,32 @@ private:
     }
 
     using Who = std::pair<FactKind, std::int64_t>;
+    struct Naming {
+        Who who;
+        std::int64_t lot = 0;
+        friend auto operator<=>(const Naming&, const Naming&) = default;
+    };
+    struct Making {
+        std::int64_t lot = 0;
+        Day day{};
+        Who who;
+        friend auto operator<=>(const Making&, const Making&) = default;
+    };
 
-    bool makes_lot_of(const Event& maker, const Event& user) const {
-        const auto named = named_.find(Who{user.kind, user.key});
-        const auto made = made_.find(Who{maker.kind, maker.key});
-        if (named == named_.end() || made == made_.end()) return false;
-        return std::ranges::any_of(named->second, [&](std::int64_t lot) { return made->second.contains(lot); });
+    static Who who(const Event& event) { return {event.kind, event.key}; }
+    bool makes(const Event& event, std::int64_t lot) const {
+        return std::ranges::binary_search(made_, Making{lot, event.day, who(event)});
+    }
+    bool is_made_on(Day day, std::int64_t lot) const {
+        const auto found = std::ranges::lower_bound(made_, Making{lot, day, {}});
+        return found != made_.end() && found->lot == lot && found->day == day;
     }
 
     const Shop& shop_;
     Day as_of_;
     std::vector<Event> events_;
-    std::map<Who, std::set<std::int64_t>> named_;
-    std::map<Who, std::set<std::int64_t>> made_;
+    std::vector<Naming> named_;
+    std::vector<Making> made_;
 };
 
 }  // namespace

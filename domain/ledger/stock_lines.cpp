@@ -20,7 +20,12 @@ std::uint32_t place(const Shop& shop, Key<Fact> key) {
 
 class Lister {
 public:
-    Lister(const Shop& shop, Stock& stock) : shop_{shop}, stock_{stock} {}
+    Lister(const Shop& shop, Stock& stock) : shop_{shop}, stock_{stock} {
+        // As many as there can be, with both lines of what was settled with a shop.
+        stock_.lines.reserve(count<AlreadyHere, DeliveryLine, PlantingUse, TendingUse, Harvest, SeedKept, VatUse,
+                                   Drying, DryingLot, BatchUse, Cut, WrappingUse, FairLine, SaleLine, OutAtShop,
+                                   OutSettled, OutSettled, Returned, Loss, CountLine>());
+    }
 
     void add(const Event& event) {
         day_ = event.day;
@@ -87,6 +92,11 @@ public:
     }
 
 private:
+    template <class... Fact>
+    std::size_t count() const {
+        return (shop_.all<Fact>().size() + ...);
+    }
+
     template <class Fact, class Post>
     void post(const Event& event, Post post) {
         if (event.kind == kKindOf<Fact>) post(shop_.all<Fact>()[event.index]);
@@ -111,7 +121,7 @@ private:
         if (found == nullptr) return;
         StockLine line = of(fact);
         line.material = place(shop_, found->material);
-        line.lot = place(shop_, lot);
+        line.lot = static_cast<std::uint32_t>(found - shop_.all<Lot>().data());
         line.comes_in = true;
         line.ready = ready;
         line.best_before = best_before;
@@ -219,6 +229,7 @@ private:
 Stock stock_lines(const Shop& shop, std::span<const Event> events) {
     Stock stock;
     Lister lister{shop, stock};
+    stock.first_line.reserve(events.size() + 1);
     for (const Event& event : events) {
         stock.first_line.push_back(static_cast<std::uint32_t>(stock.lines.size()));
         lister.add(event);

@@ -39,7 +39,7 @@ bool pays(Money per_hour, Minutes time) {
 }  // namespace
 
 Bookkeeper::Bookkeeper(const Shop& shop, const Stock& stock, Day as_of)
-    : shop_{shop}, stock_{stock}, short_(stock.draws.size()), last_(shop.all<Material>().size()), pools_(last_.size()) {
+    : shop_{shop}, stock_{stock}, last_(shop.all<Material>().size()), pools_(last_.size()) {
     ledger_.as_of = as_of;
     ledger_.accounts = account_plan(shop);
     ledger_.balances.resize(ledger_.accounts.end);
@@ -164,7 +164,7 @@ void Bookkeeper::take(const StockLine& line, Account to) {
 }
 
 void Bookkeeper::take_short(const StockLine& line, const Draw& draw, std::uint32_t from, Account to) {
-    Short& owed = short_[static_cast<std::size_t>(&draw - stock_.draws.data())];
+    Short& owed = short_[static_cast<std::uint32_t>(&draw - stock_.draws.data())];
     owed = {latest_cost(line, draw.quantity), draw.quantity};
     entered_ += sizes(owed.cost);
     move(account(Boundary::provisional), to, from, draw.quantity, owed.cost);
@@ -228,6 +228,7 @@ void Bookkeeper::settle(std::uint32_t number) {
         const Account held = holder(line.material, line.lot).account;
         leave(line.material, line.lot, account(Boundary::provisional), from, settlement.quantity, was);
         move(held, account(Boundary::shortfall), from, 0, came_to - was);
+        if (owed.left == 0) short_.erase(settlement.draw);
     }
 }
 

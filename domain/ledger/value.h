@@ -118,10 +118,10 @@ private:
     Ledger ledger_;
     Day day_{};
     std::uint32_t event_ = 0;
-    std::vector<Short> short_;    // one for each draw of the stock
-    std::vector<UnitCost> last_;  // one for each material: what its latest goods cost
-    std::vector<Pool> pools_;     // one for each material
-    Cost entered_{};              // sizes of all that came in
+    std::map<std::uint32_t, Short> short_;  // by place of the draw in the stock
+    std::vector<UnitCost> last_;            // one for each material: what its latest goods cost
+    std::vector<Pool> pools_;               // one for each material
+    Cost entered_{};                        // sizes of all that came in
 };
 
 // What a fact of each stage moves.
@@ -240,7 +240,7 @@ private:
     LinesOf<FairTime> times_;
     LinesOf<SaleLine> sold_;
     std::vector<std::vector<Piece>> out_;     // one for each OutAtShop
-    std::map<std::uint32_t, Piece> sold_of_;  // by lot, less what was returned
+    std::map<std::uint32_t, Piece> sold_of_;  // of lots of which some came back once; less what came back
 };
 
 class CupboardBook {

@@ -20,7 +20,10 @@ StallBook::StallBook(Bookkeeper& books)
       taken_{books.shop()},
       times_{books.shop()},
       sold_{books.shop()},
-      out_(books.shop().all<OutAtShop>().size()) {}
+      out_(books.shop().all<OutAtShop>().size()) {
+    for (const Returned& fact : books.shop().all<Returned>())
+        if (const auto lot = books.place(fact.lot)) sold_of_[*lot] = {};
+}
 
 Cost StallBook::Piece::take(std::int64_t taken) {
     const Cost share = share_of(cost, taken, quantity);
@@ -47,9 +50,10 @@ std::vector<StallBook::Piece> StallBook::take(const StockLine& line, Account to)
 }
 
 void StallBook::sold(const Piece& piece) {
-    Piece& all = sold_of_[piece.lot];
-    all.quantity += piece.quantity;
-    all.cost += piece.cost;
+    const auto all = sold_of_.find(piece.lot);
+    if (all == sold_of_.end()) return;
+    all->second.quantity += piece.quantity;
+    all->second.cost += piece.cost;
 }
 
 void StallBook::come_back(Account from, const StockLine& line, const Draw& draw, const Cost& cost) {
@@ -146,7 +150,7 @@ void StallBook::post(const Returned& fact) {
     if (line != nullptr) {
         returned.material = line->material;
         for (const Draw& draw : books_.draws(*line)) {
-            const Cost cost = sold_of_[draw.lot].take(draw.quantity);
+            const Cost cost = sold_of_.at(draw.lot).take(draw.quantity);
             returned.bars += draw.quantity;
             come_back(account(Boundary::sold), *line, draw, cost);
             if (line->trip != Trip::spoiled) continue;
