@@ -156,11 +156,25 @@ CREATE TABLE sowing_rule (
   last_frost INTEGER CHECK (last_frost BETWEEN -719528 AND 2932896),
   first_frost INTEGER CHECK (first_frost BETWEEN -719528 AND 2932896),
   germination_top INTEGER CHECK (germination_top BETWEEN 0 AND 100000000000),
-  germination_bottom INTEGER CHECK (germination_bottom BETWEEN 1 AND 100000000000),
+  germination_bottom INTEGER CHECK (germination_bottom BETWEEN 1 AND 100000000000 AND germination_top <= germination_bottom),
   reserve_top INTEGER CHECK (reserve_top BETWEEN 0 AND 100000000000),
   reserve_bottom INTEGER CHECK (reserve_bottom BETWEEN 1 AND 100000000000),
   CHECK ((germination_top IS NULL) = (germination_bottom IS NULL)),
   CHECK ((reserve_top IS NULL) = (reserve_bottom IS NULL))
+) STRICT;
+
+-- What a price is to bring, from a day on.
+CREATE TABLE price_rule (
+  key INTEGER PRIMARY KEY CHECK (key > 0),
+  code TEXT NOT NULL CHECK (code <> ''),
+  "from" INTEGER NOT NULL CHECK ("from" BETWEEN -719528 AND 2932896),
+  margin_top INTEGER CHECK (margin_top BETWEEN 0 AND 100000000000),
+  margin_bottom INTEGER CHECK (margin_bottom BETWEEN 1 AND 100000000000 AND margin_top <= margin_bottom),
+  markup_top INTEGER CHECK (markup_top BETWEEN 0 AND 100000000000),
+  markup_bottom INTEGER CHECK (markup_bottom BETWEEN 1 AND 100000000000),
+  price_step INTEGER CHECK (price_step BETWEEN 0 AND 1000000000000),
+  CHECK ((margin_top IS NULL) = (margin_bottom IS NULL)),
+  CHECK ((markup_top IS NULL) = (markup_bottom IS NULL))
 ) STRICT;
 
 -- Money that went out for no delivery.

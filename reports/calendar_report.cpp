@@ -100,7 +100,20 @@ private:
                 add(*each.days.last_chance,
                     fmt::format("last-sowing-{}-{}", colour->code, year_of(*each.days.last_chance)), tr("sowing"),
                     say("Last day to sow {plant} for one cut", plant));
+            if (each.days.last_frost)
+                frost(*each.days.last_frost, "last-frost", say("Last frost of a usual year"),
+                      say("Seedlings that frost would kill stay under cover until then."));
+            if (each.days.first_frost)
+                frost(*each.days.first_frost, "first-frost", say("First frost of a usual year"),
+                      say("What is to be cut of an annual is cut before it."));
         }
+    }
+
+    // Several plants may stand under one frost.
+    void frost(Day day, std::string_view id, std::string what, std::string note) {
+        std::string dated = fmt::format("{}-{}", id, year_of(day));
+        if (std::ranges::find(days_, dated, &DueDay::id) == days_.end())
+            add(day, std::move(dated), tr("frost"), std::move(what), std::move(note));
     }
 
     void plans() {

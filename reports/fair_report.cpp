@@ -139,10 +139,13 @@ Document fair_result_report(const Shop& shop, const Ledger& ledger, const FairRe
                             {tr("sold"), Align::right},
                             {say("price, {currency}", arg("currency", currency)), Align::right},
                             {currency, Align::right}}};
-    for (const FairResult::Line& line : result.lines)
+    for (const FairResult::Line& line : result.lines) {
+        const bool priced = line.price > 0;  // nothing asked is nothing on record, not a gift
         table.rows.push_back({Cell{.shown = called(shop, line.bar)}, count(line.taken), count(line.back),
-                              count(line.taken - line.back), money_cell(line.price, currency),
-                              money_cell(line.takings(), currency)});
+                              count(line.taken - line.back),
+                              money_cell(priced ? std::optional{line.price} : std::nullopt, currency),
+                              money_cell(priced ? std::optional{line.takings()} : std::nullopt, currency)});
+    }
     document.blocks.push_back(std::move(table));
 
     Table sums{.title = say("What it came to, {currency}", arg("currency", currency)),

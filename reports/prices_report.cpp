@@ -17,6 +17,10 @@ namespace {
 // How far back it looks for what changed, unless it is said.
 constexpr int kMonthsOfChange = 3;
 
+// Where they stand in the table of what a price is to bring.
+constexpr std::size_t kMarginColumn = 4;
+constexpr std::size_t kMarkupColumn = 5;
+
 class PricesReport {
 public:
     PricesReport(const Shop& shop, const Ledger& ledger, const Prices& answer, Day since)
@@ -29,6 +33,7 @@ public:
         document_.blocks.push_back(Headline{headline()});
         changed();
         add_table(document_, aims());
+        add_paragraph(document_, aim_sentence(answer_, currency_));
         add_table(document_, costs());
         add_table(document_, for_shops());
         bundles();
@@ -96,18 +101,28 @@ private:
                                 {tr("floor")},
                                 {tr("pays the hour")},
                                 {tr("pays the margin")},
-                                {tr("reaches both")},
+                                {tr("pays the markup")},
+                                {tr("reaches it all")},
                                 {tr("margin today")},
                                 {tr("an hour earns today")}}};
         for (std::size_t i = 1; i < table.columns.size(); ++i) table.columns[i].align = Align::right;
         for (const BarPrice& each : answer_.bars)
             table.rows.push_back({Cell{.shown = called(shop_, each.bar)}, money(each.shelf), money(each.floor),
-                                  money(each.for_hour), money(each.for_margin), money(each.advised),
-                                  cell_of(each.margin, shown_percent), money(each.per_hour)});
+                                  money(each.for_hour), money(each.for_margin), money(each.for_markup),
+                                  money(each.advised), cell_of(each.margin, shown_percent), money(each.per_hour)});
         table.note =
             tr("Floor: materials and fees of one more bar come back, your own time does not. Margin is on the "
                "price without sales tax. The hour counts making and selling.");
+        // Which of the two is aimed at is the maker's: of the other there is nothing to show.
+        if (!answer_.aim.markup) leave_out(table, kMarkupColumn);
+        if (!answer_.aim.margin) leave_out(table, kMarginColumn);
         return table;
+    }
+
+    static void leave_out(Table& table, std::size_t column) {
+        const auto at = static_cast<std::ptrdiff_t>(column);
+        table.columns.erase(table.columns.begin() + at);
+        for (auto& row : table.rows) row.erase(row.begin() + at);
     }
 
     Table costs() const {
@@ -196,6 +211,7 @@ private:
             add("floor", each.floor);
             add("for_hour", each.for_hour);
             add("for_margin", each.for_margin);
+            add("for_markup", each.for_markup);
             add("advised", each.advised);
             add("margin", each.margin);
             add("earned_per_hour", each.per_hour);

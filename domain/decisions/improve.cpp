@@ -125,7 +125,7 @@ private:
 
     void price() {
         Model model = model_;
-        model.home_price += PriceAim{}.price_step;
+        model.home_price += price_aim(records_.shop, records_.ledger.as_of).price_step;
         add(Improvement::higher_price, {}, model_.home_price, model.home_price, model, vats_);
     }
 

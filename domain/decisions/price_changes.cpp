@@ -13,8 +13,8 @@ constexpr double kSmallest = 0.005;
 
 }  // namespace
 
-std::vector<PriceChange> price_changes(const Shop& shop, const Prices& now, Day since, const PriceAim& aim) {
-    const Prices then = prices(shop, replay(shop, since), aim);
+std::vector<PriceChange> price_changes(const Shop& shop, const Prices& now, Day since) {
+    const Prices then = prices(shop, replay(shop, since), now.aim);
     std::vector<PriceChange> changes;
     for (const BarPrice& bar : now.bars) {
         const auto before = std::ranges::find(then.bars, bar.bar, &BarPrice::bar);

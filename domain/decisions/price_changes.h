@@ -17,7 +17,7 @@ struct PriceChange {
 };
 
 // Only bars whose cost is known on both days and differs by half of the smallest coin or more, or that fell under;
-// those that fell under first. `now`: prices(shop, ledger) of the later day.
-std::vector<PriceChange> price_changes(const Shop& shop, const Prices& now, Day since, const PriceAim& aim = {});
+// those that fell under first. `now`: prices(shop, ledger) of the later day; both days are held against its aim.
+std::vector<PriceChange> price_changes(const Shop& shop, const Prices& now, Day since);
 
 }  // namespace dyestead

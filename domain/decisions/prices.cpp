@@ -25,6 +25,7 @@ public:
 
     Prices answer() {
         const Selling sold = selling(records_, months_to(ledger_.as_of, 12));
+        result_.aim = aim_;
         result_.terms = {number(sales_tax_in_force(shop_, ledger_.as_of)), sold.fee_share, sold.fee_per_bar};
         result_.selling_minutes = sold.minutes_per_bar.value_or(0);
         result_.selling_cost = sold.cost_per_bar.value_or(0);
@@ -51,13 +52,14 @@ private:
         const BarCost& cost = *price.replacement;
         const PriceTerms& terms = result_.terms;
         price.floor = floor_price(terms, cost.materials);
-        price.for_margin = price_for_margin(terms, cost.full(), aim_.margin);
+        if (aim_.margin) price.for_margin = price_for_margin(terms, cost.full(), *aim_.margin);
+        if (aim_.markup) price.for_markup = price_for_markup(terms, cost.full(), *aim_.markup);
         const double hours = (cost.minutes + result_.selling_minutes) / 60;
         const double spent = cost.without_labour() + result_.selling_cost;
         if (result_.hourly_target) price.for_hour = price_for_hour(terms, spent, hours, *result_.hourly_target);
-        if (price.for_margin || price.for_hour)
-            price.advised =
-                up_to_point(std::max(price.for_margin.value_or(0), price.for_hour.value_or(0)), aim_.price_step);
+        for (const auto& each : {price.for_margin, price.for_markup, price.for_hour})
+            if (each) price.advised = std::max(price.advised.value_or(0), *each);
+        if (price.advised) price.advised = up_to_point(*price.advised, aim_.price_step);
         if (!price.shelf) return price;
         price.margin = margin_at(terms, *price.shelf, cost.full());
         if (hours > 0) price.per_hour = (terms.kept(*price.shelf) - spent) / hours;
@@ -155,6 +157,22 @@ private:
 };
 
 }  // namespace
+
+PriceAim price_aim(const Shop& shop, Day day) {
+    const PriceRule rule = price_rule_in_force(shop, day);
+    PriceAim aim;
+    if (rule.margin || rule.markup) {
+        aim.margin_is_default = false;
+        aim.margin = rule.margin ? std::optional{number(*rule.margin)} : std::nullopt;
+        if (rule.markup) aim.markup = number(*rule.markup);
+    }
+    if (rule.price_step) aim.price_step = number(*rule.price_step);
+    return aim;
+}
+
+Prices prices(const Shop& shop, const Ledger& ledger) {
+    return prices(shop, ledger, price_aim(shop, ledger.as_of));
+}
 
 Prices prices(const Shop& shop, const Ledger& ledger, const PriceAim& aim) {
     return PriceList{shop, ledger, aim}.answer();

@@ -26,10 +26,16 @@ struct BarCost {
     double full() const { return without_labour() + labour; }
 };
 
+// What a price is to bring beside the hour: a margin, which is a share of the net price, or a markup, which is a share
+// of the full cost, or both.
 struct PriceAim {
-    double margin = 0.40;      // of the net price; the program's own default
-    double price_step = 0.50;  // shelf prices go up in these
+    std::optional<double> margin = 0.40;  // the program's own default, no source
+    std::optional<double> markup{};
+    double price_step = 0.50;       // shelf prices go up in these; the program's own default
+    bool margin_is_default = true;  // as long as the maker has put down neither
 };
+// As the maker put it down by that day (PriceRule).
+PriceAim price_aim(const Shop& shop, Day day);
 
 // What shops that sell on are asked for a bar. Nobody stands at a stall for it: no selling time, none of the stall's
 // cost; packing is not reckoned.
@@ -52,10 +58,11 @@ struct BarPrice {
     std::optional<double> shelf;       // today's
     std::optional<double> floor;       // to make and sell one more, own time not paid
     std::optional<double> for_hour;    // pays the hourly target, selling time in
-    std::optional<double> for_margin;  // pays the margin on the net price
+    std::optional<double> for_margin;  // pays the margin on the net price; nothing when no price does
+    std::optional<double> for_markup;  // pays the markup on the full cost
     std::optional<double> margin;      // at today's shelf price
     std::optional<double> per_hour;    // what an hour earns at it, selling time in
-    // The point on the ladder that reaches both aims.
+    // The point on the ladder that reaches every aim that can be reached.
     std::optional<double> advised;
     bool under_aim = false;  // today's price is below it
     Wholesale wholesale;
@@ -77,6 +84,7 @@ struct BundlePrice {
 };
 
 struct Prices {
+    PriceAim aim;
     PriceTerms terms;
     double selling_minutes = 0;  // a bar
     double selling_cost = 0;
@@ -86,6 +94,7 @@ struct Prices {
     std::vector<BundlePrice> bundles;  // by name
 };
 
-Prices prices(const Shop& shop, const Ledger& ledger, const PriceAim& aim = {});
+Prices prices(const Shop& shop, const Ledger& ledger);
+Prices prices(const Shop& shop, const Ledger& ledger, const PriceAim& aim);
 
 }  // namespace dyestead

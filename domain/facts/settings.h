@@ -167,8 +167,24 @@ inline constexpr auto kFields<SowingRule> = [](auto&& visit) {
     visit(field("from", &SowingRule::from));
     visit(field("last_frost", &SowingRule::last_frost));
     visit(field("first_frost", &SowingRule::first_frost));
-    visit(field("germination", &SowingRule::germination));
+    visit(part("germination", &SowingRule::germination));
     visit(field("reserve", &SowingRule::reserve));
+};
+
+// What a price is to bring, from a day on. What is left blank is as an earlier one says it.
+struct PriceRule : HeadOf<PriceRule> {
+    static constexpr std::string_view kTable = "price_rule";
+    Day from;
+    std::optional<Ratio> margin;      // of the price without sales tax
+    std::optional<Ratio> markup;      // on the full cost
+    std::optional<Money> price_step;  // shelf prices go up in these
+};
+template <>
+inline constexpr auto kFields<PriceRule> = [](auto&& visit) {
+    visit(field("from", &PriceRule::from));
+    visit(part("margin", &PriceRule::margin));
+    visit(field("markup", &PriceRule::markup));
+    visit(field("price_step", &PriceRule::price_step));
 };
 
 enum class DyeOnly : std::uint8_t { no, garden, vat };

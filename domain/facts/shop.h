@@ -57,14 +57,14 @@ private:
 template <template <class> class Holder>
 using ForEveryKind =
     PerKind<Holder, About, Person, Pay, Tariff, Overhead, NormalLoss, SalesTax, ChannelFee, WaitingShare, SowingRule,
-            PaidOut, Equipment, Colour, Material, Lot, Supplier, Offer, OfferBreak, AlreadyHere, Delivery, DeliveryLine,
-            CostCorrection, Loss, Count, CountLine, OwnMeasure, CostRule, Bed, Plant, Planting, PlantingUse,
-            StandingBed, Tending, TendingUse, ExpectedTotal, Harvest, SeedKept, BedLost, GerminationTry, PlantingEnd,
-            Allowed, Method, MethodStep, MethodUse, Vat, VatUse, VatHeat, VatStep, Drying, DryingVat, DryingLot,
-            ShadeTest, Recipe, RecipePart, RecipeWrapping, RecipeColouring, Batch, BatchUse, BatchTime, Cut, Weighing,
-            Wrapping, WrappingUse, Hold, Release, Plan, Fair, FairLine, FairBundle, FairTime, Sale, SaleLine, OutAtShop,
-            OutSettled, Returned, Price, WholesalePrice, PowderPrice, PriceBelief, Sitting, SittingAt, Work, Jotting,
-            Guess, Note>;
+            PriceRule, PaidOut, Equipment, Colour, Material, Lot, Supplier, Offer, OfferBreak, AlreadyHere, Delivery,
+            DeliveryLine, CostCorrection, Loss, Count, CountLine, OwnMeasure, CostRule, Bed, Plant, Planting,
+            PlantingUse, StandingBed, Tending, TendingUse, ExpectedTotal, Harvest, SeedKept, BedLost, GerminationTry,
+            PlantingEnd, Allowed, Method, MethodStep, MethodUse, Vat, VatUse, VatHeat, VatStep, Drying, DryingVat,
+            DryingLot, ShadeTest, Recipe, RecipePart, RecipeWrapping, RecipeColouring, Batch, BatchUse, BatchTime, Cut,
+            Weighing, Wrapping, WrappingUse, Hold, Release, Plan, Fair, FairLine, FairBundle, FairTime, Sale, SaleLine,
+            OutAtShop, OutSettled, Returned, Price, WholesalePrice, PowderPrice, PriceBelief, Sitting, SittingAt, Work,
+            Jotting, Guess, Note>;
 
 template <class Fact>
 struct FactList {

@@ -85,7 +85,9 @@ enum class FindingCode : std::uint8_t {
     bundles_more_than_sold,      // fair: bars in bundles, bars sold
     more_came_up_than_laid_out,  // lot
     note_on_nothing,
-    no_average_for,  // material: harvests, pigments, bars and colourants are costed by lot
+    loaf_without_bars,           // recipe
+    running_costs_without_bars,  // no good bar a year to share them over
+    no_average_for,              // material: harvests, pigments, bars and colourants are costed by lot
 };
 
 struct Finding {

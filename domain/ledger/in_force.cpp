@@ -34,6 +34,13 @@ Money capped(Wide sum) {
     return Money::millionths(sum > kMost ? kMost : narrow(sum));
 }
 
+// What the latest rule by then says of a figure, of those that say anything of it.
+template <class Rule, class Figure>
+std::optional<Figure> stated(const Shop& shop, Day day, std::optional<Figure> Rule::*figure) {
+    const auto* rule = latest<Rule>(shop, day, [&](const Rule& each) { return (each.*figure).has_value(); });
+    return rule == nullptr ? std::nullopt : rule->*figure;
+}
+
 }  // namespace
 
 const Pay* pay_in_force(const Shop& shop, Key<Person> person, Day day) {
@@ -84,17 +91,21 @@ const PowderPrice* powder_price_in_force(const Shop& shop, Key<Colour> colour, D
 }
 
 SowingRule sowing_rule_in_force(const Shop& shop, Day day) {
-    const auto stated = [&]<class Figure>(std::optional<Figure> SowingRule::*figure) {
-        const auto* rule =
-            latest<SowingRule>(shop, day, [&](const SowingRule& each) { return (each.*figure).has_value(); });
-        return rule == nullptr ? std::nullopt : rule->*figure;
-    };
     SowingRule rule;
     rule.from = day;
-    rule.last_frost = stated(&SowingRule::last_frost);
-    rule.first_frost = stated(&SowingRule::first_frost);
-    rule.germination = stated(&SowingRule::germination);
-    rule.reserve = stated(&SowingRule::reserve);
+    rule.last_frost = stated(shop, day, &SowingRule::last_frost);
+    rule.first_frost = stated(shop, day, &SowingRule::first_frost);
+    rule.germination = stated(shop, day, &SowingRule::germination);
+    rule.reserve = stated(shop, day, &SowingRule::reserve);
+    return rule;
+}
+
+PriceRule price_rule_in_force(const Shop& shop, Day day) {
+    PriceRule rule;
+    rule.from = day;
+    rule.margin = stated(shop, day, &PriceRule::margin);
+    rule.markup = stated(shop, day, &PriceRule::markup);
+    rule.price_step = stated(shop, day, &PriceRule::price_step);
     return rule;
 }
 

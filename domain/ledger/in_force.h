@@ -21,6 +21,7 @@ const WholesalePrice* wholesale_price_in_force(const Shop& shop, Key<Material> b
 const PowderPrice* powder_price_in_force(const Shop& shop, Key<Colour> colour, Day day);
 // Each of its figures as the latest rule by then that says it.
 SowingRule sowing_rule_in_force(const Shop& shop, Day day);
+PriceRule price_rule_in_force(const Shop& shop, Day day);
 const PriceBelief* price_belief_in_force(const Shop& shop, Key<Colour> colour, Day day);
 // The newest answer on whether a colour may be sold; null while nobody was asked.
 const Allowed* allowed_in_force(const Shop& shop, Key<Colour> colour, Day day);

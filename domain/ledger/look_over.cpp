@@ -20,6 +20,7 @@ public:
         bundles();
         tries();
         notes();
+        without_bars();
         std::ranges::stable_sort(found_, {}, &Finding::day);
         return std::move(found_);
     }
@@ -71,6 +72,14 @@ private:
             const auto about = fact_ref(note.about);
             if (!about || name_of(shop_, *about).empty()) add(FindingCode::note_on_nothing, ref(note), note.date, {});
         }
+    }
+
+    void without_bars() {
+        for (const Recipe& recipe : shop_.all<Recipe>())
+            if (recipe.bars_per_loaf <= 0) add(FindingCode::loaf_without_bars, ref(recipe), Day{}, {});
+        for (const Overhead& costs : shop_.all<Overhead>())
+            if (costs.from <= as_of_ && costs.normal_bars <= 0 && !costs.per_year.is_zero())
+                add(FindingCode::running_costs_without_bars, ref(costs), costs.from, {});
     }
 
     void add(FindingCode code, FactRef about, Day day, std::vector<std::string> args) {

@@ -233,6 +233,18 @@ Words words(FindingCode code) {
                             "will last."),
                     message("No years are on record over which {count} tools wear out, so one is taken, first for "
                             "{fact}: enter how long they will last.")};
+        case FindingCode::loaf_without_bars:
+            return {"loaf-without-bars",
+                    message("{fact} says that a loaf gives no bars, so neither a price nor a plan can be made of it: "
+                            "enter how many it is cut into."),
+                    message("{count} recipes say that a loaf gives no bars, so neither a price nor a plan can be made "
+                            "of them, first {fact}: enter how many it is cut into.")};
+        case FindingCode::running_costs_without_bars:
+            return {"running-costs-without-bars",
+                    message("The running costs from {day} ({fact}) name no good bars a year to share them over, so no "
+                            "bar takes up any: enter how many you make in a usual year."),
+                    message("{count} times the running costs name no good bars a year to share them over, so no bar "
+                            "takes up any, first from {day} ({fact}): enter how many you make in a usual year.")};
         case FindingCode::pay_unknown:
             return {"pay-unknown",
                     message("Time of {first} counts as free on {day} ({fact}), for no hour's worth is on record by "

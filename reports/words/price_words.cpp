@@ -1,5 +1,7 @@
 #include "reports/words/price_words.h"
 
+#include <algorithm>
+
 #include "reports/words/names.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
@@ -63,6 +65,33 @@ std::string bundle_sentence(const Shop& shop, const BundlePrice& bundle) {
             arg("clears", shown_money(bundle.clears_cost.value_or(0), currency)));
     return say("{what}, {bars} bars for {price}: {a_bar} a bar pays for every kind on the table, your hours too.", what,
                bars, price, a_bar);
+}
+
+std::string aim_sentence(const Prices& answer, const std::string& currency) {
+    const PriceAim& aim = answer.aim;
+    const auto step = arg("step", shown_money(aim.price_step, currency));
+    const auto margin = arg("margin", shown_percent(aim.margin.value_or(0)));
+    const auto markup = arg("markup", shown_percent(aim.markup.value_or(0)));
+    const bool no_price = std::ranges::any_of(
+        answer.bars, [&](const BarPrice& each) { return aim.margin && each.replacement && !each.for_margin; });
+    if (no_price)
+        return say(
+            "No price leaves {margin} of itself over once tax, fees and the cost of the bar are paid: put a "
+            "lower margin down.",
+            margin);
+    if (aim.margin_is_default)
+        return say(
+            "Aimed at is a margin of {margin}, which is no more than a beginning: put your own margin or markup "
+            "down in the Books, under \"What the shop goes by\". Prices go up in steps of {step}.",
+            margin, step);
+    if (aim.margin && aim.markup)
+        return say(
+            "Aimed at are a margin of {margin} on the price and a markup of {markup} on the cost. Prices go up "
+            "in steps of {step}.",
+            margin, markup, step);
+    if (aim.markup)
+        return say("Aimed at is a markup of {markup} on the cost. Prices go up in steps of {step}.", markup, step);
+    return say("Aimed at is a margin of {margin} on the price. Prices go up in steps of {step}.", margin, step);
 }
 
 }  // namespace dyestead::reports

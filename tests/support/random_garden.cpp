@@ -42,7 +42,7 @@ private:
         fact.from = day_;
         if (act.a % 3 != 0) fact.last_frost = day_of(2020, 1, 1) + Days{act.a};
         if (act.b % 3 != 0) fact.first_frost = day_of(2020, 1, 1) + Days{act.b};
-        if (act.c % 2 == 0) fact.germination = Ratio{act.c % 120, 100};
+        if (act.c % 2 == 0) fact.germination = Ratio{act.c % 101, 100};
         if (act.c % 3 == 0) fact.reserve = Ratio{act.c % 200, 100};
     }
 

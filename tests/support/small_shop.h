@@ -44,6 +44,10 @@ W1,2025-01-01,25 %
 code,from,last_frost,first_frost,germination,reserve
 SR1,2025-01-01,2025-05-12,2025-10-20,70 %,125 %
 SR2,2026-01-01,,2026-10-28,,
+== price_rule.csv
+code,from,margin,markup,price_step
+PR1,2025-01-01,40 %,,0.5
+PR2,2026-02-01,,150 %,
 == paid_out.csv
 code,date,what,amount,dye_only,colour,avoidable,note
 X1,2026-03-02,garden hose,38.4,garden,,50 %,"half of it would

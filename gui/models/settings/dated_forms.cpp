@@ -1,4 +1,7 @@
 // The settings that count from a day on.
+#include <algorithm>
+
+#include "domain/decisions/prices.h"
 #include "domain/decisions/records.h"
 #include "gui/models/form/choices.h"
 #include "gui/models/form/fact_form.h"
@@ -116,6 +119,40 @@ Form waiting_share_form(const Writing& writing, std::optional<Key<WaitingShare>>
     return finished(std::move(form), title);
 }
 
+Form price_rule_form(const Writing& writing, std::optional<Key<PriceRule>> corrected) {
+    const std::string title = say("What a price is to bring");
+    auto form = dated_form<PriceRule>(writing, "price-rule", title, corrected);
+    form.add("margin", say("&Margin"), &PriceRule::margin,
+             {.help = say("A share of the price without sales tax, like 40 %. A margin is on the price.")})
+        .add("markup", say("Mark&up"), &PriceRule::markup,
+             {.help = say("A share of what the bar costs, your hours in, like 150 %. A markup is on the cost.")})
+        .add("price_step", say("Prices go up &in"), &PriceRule::price_step,
+             {.help = say("The step between the prices you write on a sign, like 0.50.")})
+        .add("from", say("Fro&m"), &PriceRule::from);
+    return std::move(form).done([title](PriceRule& rule, Form& shown, const Writing&, Kept& kept) {
+        if (!rule.margin && !rule.markup && !rule.price_step) {
+            shown.field("margin").trouble = say("Say at least one of the three.");
+            return false;
+        }
+        if (rule.margin && *rule.margin == Ratio{1, 1}) {
+            shown.field("margin").trouble =
+                say("No price is all margin, for the bar costs something: write less than 100 %.");
+            return false;
+        }
+        kept.title = reports::message("{what} from {day}");
+        kept.args = {{"what", title}, {"day", reports::shown_date(rule.from)}};
+        kept.consequence = [](const Writing& after) {
+            const Prices answer = prices(after.shop(), after.books.ledger);
+            const auto under = std::ranges::count_if(answer.bars, &BarPrice::under_aim);
+            return under == 0
+                       ? say("Every bar with a price and a cost on record brings in what you aim at.")
+                       : say_count("One kind of bar sells for less than that.",
+                                   "{count} kinds of bar sell for less than that.", static_cast<std::uint64_t>(under));
+        };
+        return true;
+    });
+}
+
 Form sowing_rule_form(const Writing& writing, std::optional<Key<SowingRule>> corrected) {
     const std::string title = say("What sowing is reckoned with");
     auto form = dated_form<SowingRule>(writing, "sowing-rule", title, corrected);
@@ -132,8 +169,8 @@ Form sowing_rule_form(const Writing& writing, std::optional<Key<SowingRule>> cor
             shown.field("last_frost").trouble = say("Say at least one of the four.");
             return false;
         }
-        if (rule.germination && (rule.germination->is_zero() || number(*rule.germination) > 1)) {
-            shown.field("germination").trouble = say("More than none and at most all of it can come up: write 80 %.");
+        if (rule.germination && rule.germination->is_zero()) {
+            shown.field("germination").trouble = say("More than none has to come up: write a share like 80 %.");
             return false;
         }
         if (rule.reserve && number(*rule.reserve) < 1) {

@@ -14,6 +14,7 @@ Form overhead_form(const Writing& writing, std::optional<Key<Overhead>> correcte
 Form normal_loss_form(const Writing& writing, std::optional<Key<NormalLoss>> corrected = std::nullopt);
 Form sales_tax_form(const Writing& writing, std::optional<Key<SalesTax>> corrected = std::nullopt);
 Form channel_fee_form(const Writing& writing, std::optional<Key<ChannelFee>> corrected = std::nullopt);
+Form price_rule_form(const Writing& writing, std::optional<Key<PriceRule>> corrected = std::nullopt);
 Form sowing_rule_form(const Writing& writing, std::optional<Key<SowingRule>> corrected = std::nullopt);
 Form waiting_share_form(const Writing& writing, std::optional<Key<WaitingShare>> corrected = std::nullopt);
 Form cost_rule_form(const Writing& writing, std::optional<Key<CostRule>> corrected = std::nullopt);

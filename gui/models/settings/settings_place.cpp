@@ -86,6 +86,17 @@ std::string sowing_rule_words(const SowingRule& rule) {
     return words;
 }
 
+std::string price_rule_words(const PriceRule& rule, const std::string& currency) {
+    std::string words;
+    const auto add = [&](const std::string& more) { words += (words.empty() ? "" : ", ") + more; };
+    if (rule.margin)
+        add(say("{share} of the price left over", arg("share", reports::in_marks_here(print(*rule.margin)))));
+    if (rule.markup) add(say("{share} on what it costs", arg("share", reports::in_marks_here(print(*rule.markup)))));
+    if (rule.price_step)
+        add(say("in steps of {money}", arg("money", reports::shown_money(*rule.price_step, currency))));
+    return words;
+}
+
 std::vector<Row> settings(const Books& books) {
     const Shop& shop = books.shop;
     const std::string currency = reports::currency_of(shop);
@@ -143,6 +154,11 @@ std::vector<Row> settings(const Books& books) {
         rows.push_back({.from = rule.from,
                         .what = say("Sowing is reckoned with"),
                         .value = sowing_rule_words(rule),
+                        .fact = ref(rule)});
+    for (const PriceRule& rule : shop.all<PriceRule>())
+        rows.push_back({.from = rule.from,
+                        .what = say("A price is to bring"),
+                        .value = price_rule_words(rule, currency),
                         .fact = ref(rule)});
     for (const CostRule& rule : shop.all<CostRule>())
         rows.push_back({.from = rule.from,
@@ -250,20 +266,21 @@ public:
                         new_one<NormalLoss, normal_loss_form>(say("Trimmings")),
                         new_one<WaitingShare, waiting_share_form>(say("&Waiting")),
                         new_one<CostRule, cost_rule_form>(say("Cost by")),
+                        new_one<PriceRule, price_rule_form>(say("Prices")),
                         new_one<SowingRule, sowing_rule_form>(say("Sowing"))};
         }
     }
 
     std::optional<Form> correct(const Writing& writing, FactRef row) const override {
         if (row.kind == kKindOf<About>) return about_form(writing);
-        for (const auto form :
-             {corrected<Person, person_form>, corrected<Pay, pay_form>, corrected<Tariff, tariff_form>,
-              corrected<Overhead, overhead_form>, corrected<NormalLoss, normal_loss_form>,
-              corrected<SalesTax, sales_tax_form>, corrected<ChannelFee, channel_fee_form>,
-              corrected<WaitingShare, waiting_share_form>, corrected<CostRule, cost_rule_form>,
-              corrected<SowingRule, sowing_rule_form>, corrected<PaidOut, paid_out_form>,
-              corrected<Equipment, equipment_form>, corrected<Supplier, supplier_form>,
-              corrected<AlreadyHere, already_here_form>, corrected<OwnMeasure, own_measure_form>})
+        for (const auto form : {corrected<Person, person_form>, corrected<Pay, pay_form>,
+                                corrected<Tariff, tariff_form>, corrected<Overhead, overhead_form>,
+                                corrected<NormalLoss, normal_loss_form>, corrected<SalesTax, sales_tax_form>,
+                                corrected<ChannelFee, channel_fee_form>, corrected<WaitingShare, waiting_share_form>,
+                                corrected<CostRule, cost_rule_form>, corrected<SowingRule, sowing_rule_form>,
+                                corrected<PriceRule, price_rule_form>, corrected<PaidOut, paid_out_form>,
+                                corrected<Equipment, equipment_form>, corrected<Supplier, supplier_form>,
+                                corrected<AlreadyHere, already_here_form>, corrected<OwnMeasure, own_measure_form>})
             if (auto found = form(writing, row)) return found;
         return std::nullopt;
     }

@@ -191,7 +191,8 @@ reports::Table bar_table(const Books& books, const Prices& answer, Key<Material>
     row(say("newest bars did cost, with them"), found->booked_full);
     row(say("price that pays your hours"), found->for_hour);
     row(say("price that pays the margin"), found->for_margin);
-    row(say("price that reaches both"), found->advised);
+    row(say("price that pays the markup"), found->for_markup);
+    row(say("price that reaches it all"), found->advised);
     row(say("asked of shops"), found->wholesale.price);
     row(say("least to ask of shops"), found->wholesale.floor);
     row(say("asked of shops, pays your hours"), found->wholesale.full_cost);

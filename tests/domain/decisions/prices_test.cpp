@@ -88,6 +88,30 @@ TEST_CASE("a margin that no price reaches, no target, no price list: blanks, and
     CHECK_FALSE(of(answer, s.bar).under_aim);
 }
 
+TEST_CASE("the margin and the markup are the maker's from the day they are put down; until then the program's own") {
+    Priced s;
+    CHECK(price_aim(s.shop(), s.ledger().as_of).margin_is_default);
+    auto& first = s.add<PriceRule>();
+    first.from = day_of(2026, 1, 1);
+    first.markup = Ratio{150, 100};
+    first.price_step = Money::hundredths(25);
+    const BarPrice by_markup = of(prices(s.shop(), s.ledger()), s.bar);
+    CHECK_FALSE(by_markup.for_margin);
+    CHECK(by_markup.for_markup == Approx(2.5 * by_markup.replacement->full()));
+    CHECK(std::fmod(*by_markup.advised, 0.25) == Approx(0));
+    CHECK(*by_markup.advised >= *by_markup.for_markup);
+
+    auto& later = s.add<PriceRule>();  // says nothing of markup and step: they stay
+    later.from = day_of(2026, 2, 1);
+    later.margin = Ratio{90, 100};
+    const Prices answer = prices(s.shop(), s.ledger());
+    CHECK(answer.aim.markup == Approx(1.5));
+    CHECK(answer.aim.price_step == Approx(0.25));
+    CHECK(of(answer, s.bar).for_margin == Approx(by_markup.replacement->full() / 0.1));
+    CHECK(price_aim(s.shop(), day_of(2026, 1, 31)).margin == std::nullopt);
+    CHECK(price_aim(s.shop(), day_of(2025, 12, 31)).margin == Approx(0.40));
+}
+
 TEST_CASE("a home-grown bar stands on what growing cost, with the bought shade beside it") {
     BlueShop s;
     for (const auto material : s.complete_the_soap())

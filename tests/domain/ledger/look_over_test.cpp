@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include "domain/ledger/in_force.h"
 #include "domain/ledger/notes.h"
 #include "tests/domain/ledger/ledger_support.h"
 
@@ -141,4 +142,28 @@ TEST_CASE("of the vats of a day the one begun first by the clock takes its goods
     for (const Movement& movement : ledger.movements)
         if (ledger.accounts.kind(movement.to) == AccountKind::vat) order.push_back(ledger.accounts.index(movement.to));
     CHECK(order == std::vector<std::uint32_t>{2, 1, 0});
+}
+
+TEST_CASE("a loaf of no bars and running costs over no bars are found, and every other number is still there") {
+    ShopBuilder b;
+    const auto recipe = b.recipe(12);
+    auto& costs = b.add<Overhead>();
+    costs.from = kDay;
+    costs.per_year = Money::units(365);
+    costs.normal_bars = 100;
+    const auto key = costs.key;
+    CHECK(of(b.shop(), FindingCode::loaf_without_bars).empty());
+    CHECK(of(b.shop(), FindingCode::running_costs_without_bars).empty());
+    b.at(recipe).bars_per_loaf = 0;
+    b.at(key).normal_bars = 0;
+    const auto loaves = of(b.shop(), FindingCode::loaf_without_bars);
+    REQUIRE(loaves.size() == 1);
+    CHECK(loaves[0].about == ref(b.at(recipe)));
+    const auto shares = of(b.shop(), FindingCode::running_costs_without_bars);
+    REQUIRE(shares.size() == 1);
+    CHECK(shares[0].about == ref(b.at(key)));
+    CHECK(shares[0].day == kDay);
+    CHECK(overhead_accrued(b.shop(), kDay + Days{1}) == Money::units(2));
+    b.at(key).per_year = Money{};  // nothing to share
+    CHECK(of(b.shop(), FindingCode::running_costs_without_bars).empty());
 }

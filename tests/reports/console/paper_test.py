@@ -77,7 +77,7 @@ class Paper(Books):
             self.assertNotIsInstance(event["dtstart"].dt, datetime.datetime)  # a whole day
             self.assertEqual(event["dtstamp"].dt.date(), datetime.date(2026, 11, 1))
         kinds = {row[1] for row in rows}
-        self.assertLessEqual({"out of cure", "order", "batch planned", "sowing"}, kinds)
+        self.assertLessEqual({"out of cure", "order", "batch planned", "sowing", "frost"}, kinds)
 
     def test_a_calendar_keeps_to_its_lines(self):
         written = self.calendar()

@@ -56,6 +56,29 @@ TEST_CASE("what sowing is reckoned with: at least one of the four, shares that c
     CHECK(place->correct(desk.writing(), list.rows.front()));
 }
 
+TEST_CASE("what a price is to bring: a margin below the whole, a markup, the steps of a price; one line in the list") {
+    Fresh desk;
+    Form form = price_rule_form(desk.writing());
+    CHECK(desk.keep(form).empty());
+    CHECK_FALSE(form.field("margin").trouble.empty());
+    for (const char* too_much : {"100 %", "140 %"}) {
+        form.type("margin", too_much, desk.writing());
+        CHECK(desk.keep(form).empty());
+        CHECK_FALSE(form.field("margin").trouble.empty());
+    }
+    form.type("margin", "45 %", desk.writing());
+    form.type("price_step", "0,25", desk.writing());
+    CHECK(desk.keep(form) == "Every bar with a price and a cost on record brings in what you aim at.");
+    REQUIRE(desk.shop.all<PriceRule>().size() == 1);
+    CHECK(desk.shop.all<PriceRule>().front().margin == Ratio{45, 100});
+    CHECK_FALSE(desk.shop.all<PriceRule>().front().markup);
+    const auto place = settings_place();
+    const auto list = place->listings(desk.writing().books, "price is to").front();
+    REQUIRE(list.table.rows.size() == 1);
+    CHECK(list.table.rows[0][1].shown == "45 % of the price left over, in steps of £0.25");
+    CHECK(place->correct(desk.writing(), list.rows.front()));
+}
+
 TEST_CASE("people and their hours, heat, running costs, fees, tax: each kept from its day on") {
     Fresh desk;
     Form person = person_form(desk.writing());
