@@ -29,6 +29,7 @@
 #include "gui/widgets/paddings.h"
 #include "gui/widgets/table.h"
 #include "gui/widgets/text.h"
+#include "gui/widgets/text_scale.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
 
@@ -65,8 +66,8 @@ Frame::Frame(std::unique_ptr<FileChooser> chooser, Place first)
 
 void Frame::build() {
     auto* all = new wxPanel(this);
-    list_ = new wxListBox(
-        all, wxID_ANY, wxDefaultPosition, FromDIP(wxSize{kListWidth, -1}), 0, nullptr, wxLB_SINGLE | wxBORDER_NONE);
+    list_ = new wxListBox(all, wxID_ANY, wxDefaultPosition, wxSize{for_text(*this, kListWidth), -1}, 0, nullptr,
+                          wxLB_SINGLE | wxBORDER_NONE);
     for (const Place place : kPlaces) list_->Append(shown(place_name(place)));
     list_->SetFont(list_->GetFont().Scaled(1.1F));
     set_accessible_name(*list_, reports::say("Places"));

@@ -18,6 +18,7 @@
 #include "gui/widgets/document_view.h"
 #include "gui/widgets/paddings.h"
 #include "gui/widgets/text.h"
+#include "gui/widgets/text_scale.h"
 #include "gui/widgets/wrapped_text.h"
 #include "reports/words/say.h"
 
@@ -53,19 +54,19 @@ BooksPage::BooksPage(wxWindow* parent, Host& host) : Page(parent), host_{host} {
 
 void BooksPage::build_ask(wxWindow& page) {
     auto* question = new wxStaticText(&page, wxID_ANY, shown(say("&Question")));
-    list_ = new wxListBox(&page, wxID_ANY, wxDefaultPosition, FromDIP(wxSize{kListWidth, -1}));
+    list_ = new wxListBox(&page, wxID_ANY, wxDefaultPosition, wxSize{for_text(*this, kListWidth), -1});
     set_accessible_name(*list_, say("Question"));
     switch_off_type_ahead(*list_);
     give_rows_room(*list_, FromDIP(kNear), FromDIP(kNear));
     about_label_ = new wxStaticText(&page, wxID_ANY, shown(say("&What")));
-    about_ = new wxChoice(&page, wxID_ANY, wxDefaultPosition, FromDIP(wxSize{kAboutWidth, -1}));
+    about_ = new wxChoice(&page, wxID_ANY, wxDefaultPosition, wxSize{for_text(*this, kAboutWidth), -1});
     from_label_ = new wxStaticText(&page, wxID_ANY, shown(say("Fr&om")));
     from_ = new wxTextCtrl(
-        &page, wxID_ANY, wxString{}, wxDefaultPosition, FromDIP(wxSize{kDayWidth, -1}), wxTE_PROCESS_ENTER);
+        &page, wxID_ANY, wxString{}, wxDefaultPosition, wxSize{for_text(*this, kDayWidth), -1}, wxTE_PROCESS_ENTER);
     from_->SetHint(shown(say("start of the year")));
     auto* as_of_label = new wxStaticText(&page, wxID_ANY, shown(say("&As of")));
     as_of_ = new wxTextCtrl(
-        &page, wxID_ANY, wxString{}, wxDefaultPosition, FromDIP(wxSize{kDayWidth, -1}), wxTE_PROCESS_ENTER);
+        &page, wxID_ANY, wxString{}, wxDefaultPosition, wxSize{for_text(*this, kDayWidth), -1}, wxTE_PROCESS_ENTER);
     auto* ask_button = new wxButton(&page, wxID_ANY, shown(say("A&sk")));
     trouble_ = new WrappedText(&page, TextSize::plain);
     hold_ = new wxButton(&page, wxID_ANY, shown(say("Hold &what is here")));

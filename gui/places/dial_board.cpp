@@ -12,6 +12,7 @@
 #include "gui/models/typed_number.h"
 #include "gui/widgets/paddings.h"
 #include "gui/widgets/text.h"
+#include "gui/widgets/text_scale.h"
 #include "gui/widgets/wrapped_text.h"
 #include "reports/words/say.h"
 
@@ -47,8 +48,8 @@ void DialBoard::build(const std::vector<Dial>& dials) {
         Row& row = rows_.emplace_back();
         // The label right before its field: so it becomes what a screen reader calls it.
         row.label = new wxStaticText(this, wxID_ANY, shown(dial.label));
-        row.field =
-            new wxTextCtrl(this, wxID_ANY, wxString{}, wxDefaultPosition, FromDIP(wxSize{kFieldWidth, -1}), wxTE_RIGHT);
+        row.field = new wxTextCtrl(
+            this, wxID_ANY, wxString{}, wxDefaultPosition, wxSize{for_text(*this, kFieldWidth), -1}, wxTE_RIGHT);
         row.unit = new wxStaticText(this, wxID_ANY, shown(dial.unit));
         row.slider = new wxSlider(this, wxID_ANY, 0, 0, 100, wxDefaultPosition, FromDIP(wxSize{kSliderWidth, -1}));
         set_accessible_name(

@@ -8,6 +8,7 @@
 
 #include "gui/models/form/form.h"
 #include "gui/models/places.h"
+#include "gui/widgets/text_scale.h"
 #include "reports/document.h"
 
 namespace dyestead::gui {
@@ -67,7 +68,7 @@ public:
 
 protected:
     // Whether there is too little width for two columns of which the first is a table of six.
-    bool narrow() const { return GetSize().x < FromDIP(kTwoColumns); }
+    bool narrow() const { return GetSize().x < for_text(*this, kTwoColumns); }
     // Puts the parts where the room they now have asks for. Places that stand alike at every width stay still.
     virtual void arrange() {}
     void lay_out() {

@@ -11,6 +11,7 @@
 #include "gui/guarded.h"
 #include "gui/widgets/paddings.h"
 #include "gui/widgets/text.h"
+#include "gui/widgets/text_scale.h"
 #include "gui/widgets/wrapped_text.h"
 #include "reports/words/say.h"
 
@@ -43,7 +44,8 @@ PanPage::PanPage(wxWindow* parent, Acts acts) : wxPanel(parent, wxID_ANY), acts_
     auto* readings = new wxBoxSizer(wxHORIZONTAL);
     const auto reading = [&](const std::string& label, const std::string& name) {
         auto* words = new wxStaticText(this, wxID_ANY, shown(label));
-        auto* field = new wxTextCtrl(this, wxID_ANY, wxString{}, wxDefaultPosition, FromDIP(wxSize{kReadingWidth, -1}));
+        auto* field =
+            new wxTextCtrl(this, wxID_ANY, wxString{}, wxDefaultPosition, wxSize{for_text(*this, kReadingWidth), -1});
         words->SetFont(words->GetFont().Scaled(kFromAStepAway));
         field->SetFont(field->GetFont().Scaled(kFromAStepAway));
         set_accessible_name(*field, name);

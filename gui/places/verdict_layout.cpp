@@ -16,6 +16,7 @@
 #include "gui/widgets/picture.h"
 #include "gui/widgets/table.h"
 #include "gui/widgets/text.h"
+#include "gui/widgets/text_scale.h"
 #include "gui/widgets/wrapped_text.h"
 #include "reports/words/say.h"
 
@@ -88,7 +89,7 @@ wxBoxSizer* VerdictPage::columns() {
     picture_ = new Picture(sheet_, say("What one bar costs, as a picture; Ctrl+G shows its figures"));
     figures_ = new Table(sheet_, say("The figures of the picture"), Sorting::as_given);
     tables_ = new wxNotebook(sheet_, wxID_ANY);
-    tables_->SetMinSize(FromDIP(wxSize{-1, kLeastTables}));  // what it stands on is seen; rows scroll
+    tables_->SetMinSize(wxSize{-1, for_text(*this, kLeastTables)});  // what it stands on is seen; rows scroll
     set_accessible_name(*tables_, say("Figures"));
     side_by_side_ = new Table(tables_, say("Side by side"), Sorting::as_given);
     adds_up_ = new Table(tables_, say("How it adds up"), Sorting::as_given);

@@ -15,6 +15,7 @@
 #include "gui/widgets/picture.h"
 #include "gui/widgets/table.h"
 #include "gui/widgets/text.h"
+#include "gui/widgets/text_scale.h"
 #include "gui/widgets/wrapped_text.h"
 #include "reports/words/say.h"
 
@@ -34,7 +35,7 @@ void told_part(WorkParts& parts, wxWindow& page) {
     parts.told = new wxPanel(parts.right);
     parts.sentence = new WrappedText(parts.told, TextSize::plain);
     parts.detail = new Table(parts.told, say("About what is selected"), Sorting::as_given);
-    parts.detail->SetMinSize(page.FromDIP(wxSize{-1, kDetailHeight}));
+    parts.detail->SetMinSize(wxSize{-1, for_text(page, kDetailHeight)});
     parts.caution = new WrappedText(parts.told, TextSize::small);
     parts.correct = new wxButton(parts.told, wxID_ANY, shown(say("&Correct it...")));
     parts.remove = new wxButton(parts.told, wxID_ANY, shown(say("De&lete it")));
@@ -54,20 +55,20 @@ void told_part(WorkParts& parts, wxWindow& page) {
 WorkParts lay_out_work(WorkPage& page, const std::vector<std::string>& cautions) {
     WorkParts parts{};
     auto* label = new wxStaticText(&page, wxID_ANY, shown(say("F&ind")));
-    parts.find = new wxTextCtrl(&page, wxID_ANY, wxString{}, wxDefaultPosition, page.FromDIP(wxSize{kFindWidth, -1}));
+    parts.find = new wxTextCtrl(&page, wxID_ANY, wxString{}, wxDefaultPosition, wxSize{for_text(page, kFindWidth), -1});
     parts.buttons = new wxPanel(&page);
     parts.buttons->SetSizer(new wxWrapSizer(wxHORIZONTAL, wxREMOVE_LEADING_SPACES));
     parts.tabs = new wxNotebook(&page, wxID_ANY);
     set_accessible_name(*parts.tabs, say("Lists"));
     parts.right = new wxSimplebook(&page);
-    parts.right->SetMinSize(page.FromDIP(wxSize{kRightWidth, -1}));
+    parts.right->SetMinSize(wxSize{for_text(page, kRightWidth), -1});
     told_part(parts, page);
     parts.form = new FormPanel(parts.right);
     parts.right->AddPage(parts.told, wxString{});
     parts.right->AddPage(parts.form, wxString{});
 
     parts.below = new wxSimplebook(&page);
-    parts.below->SetMinSize(page.FromDIP(wxSize{-1, kPictureHeight}));
+    parts.below->SetMinSize(wxSize{-1, for_text(page, kPictureHeight)});
     parts.picture = new Picture(parts.below, say("A picture; Ctrl+G shows its figures"));
     parts.figures = new Table(parts.below, say("The figures of the picture"), Sorting::as_given);
     parts.below->AddPage(parts.picture, wxString{});

@@ -8,6 +8,7 @@
 #include "gui/guarded.h"
 #include "gui/widgets/paddings.h"
 #include "gui/widgets/text.h"
+#include "gui/widgets/text_scale.h"
 #include "gui/widgets/wrapped_text.h"
 #include "reports/words/say.h"
 
@@ -44,7 +45,7 @@ Heading::Heading(wxWindow* parent) : wxPanel(parent, wxID_ANY) {
     day_ = new wxStaticText(this, wxID_ANY, wxString{});
     writing_for_ = new wxStaticText(this, wxID_ANY, shown(reports::say("Writing for")));
     writing_day_ = new wxTextCtrl(
-        this, wxID_ANY, wxString{}, wxDefaultPosition, FromDIP(wxSize{kDayWidth, -1}), wxTE_PROCESS_ENTER);
+        this, wxID_ANY, wxString{}, wxDefaultPosition, wxSize{for_text(*this, kDayWidth), -1}, wxTE_PROCESS_ENTER);
     writing_day_->SetToolTip(
         shown(reports::say("The day new records are dated to, until you change it. + is the next day.")));
     writing_day_->Bind(

@@ -9,6 +9,7 @@
 #include "gui/desktop/desktop.h"
 #include "gui/guarded.h"
 #include "gui/widgets/text.h"
+#include "gui/widgets/text_scale.h"
 
 namespace dyestead::gui {
 
@@ -52,7 +53,8 @@ void Picture::show(reports::Drawing drawing) {
 
 bool Picture::InformFirstDirection(int direction, int size, int /*available_other*/) {
     if (direction != wxHORIZONTAL || size <= 0) return false;
-    const double wanted = reports::drawing_height(size, drawing_);
+    const double scale = text_scale(*this);
+    const double wanted = reports::drawing_height(size / scale, drawing_) * scale;
     const int height = static_cast<int>(std::ceil(low_ ? wanted * kLowest : wanted));
     if (height == GetMinHeight()) return false;
     SetMinSize({-1, height});
@@ -63,14 +65,18 @@ void Picture::paint() {
     wxPaintDC canvas(this);  // on the theme's own ground
     const wxSize size = GetClientSize();
     auto* cr = static_cast<cairo_t*>(canvas.GetHandle());
+    const double scale = text_scale(*this);  // its words grow with the desktop's
     cairo_save(cr);
-    reports::draw(cr, size.x, size.y, drawing_, theme_colours());
+    cairo_scale(cr, scale, scale);
+    reports::draw(cr, size.x / scale, size.y / scale, drawing_, theme_colours());
     cairo_restore(cr);
 }
 
 void Picture::show_tip(wxMouseEvent& event) {
     const wxSize size = GetClientSize();
-    const wxString tip = shown(reports::drawing_tip(event.GetX(), event.GetY(), size.x, size.y, drawing_));
+    const double scale = text_scale(*this);
+    const wxString tip = shown(
+        reports::drawing_tip(event.GetX() / scale, event.GetY() / scale, size.x / scale, size.y / scale, drawing_));
     if (tip == GetToolTipText()) return;
     if (tip.empty()) {
         UnsetToolTip();

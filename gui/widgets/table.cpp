@@ -8,6 +8,7 @@
 #include "gui/guarded.h"
 #include "gui/widgets/table_model.h"
 #include "gui/widgets/text.h"
+#include "gui/widgets/text_scale.h"
 
 namespace dyestead::gui {
 
@@ -100,9 +101,9 @@ void Table::set_columns() {
             // Words may be cut short where it is narrow, and headings of figures where it is narrower still; figures
             // never.
             if (figures)
-                return Width{
-                    lines, width, width, std::clamp(widest_cell, std::min(FromDIP(kLeastFigures), width), width)};
-            const int words = std::clamp(FromDIP(kLeastWords), least, width);
+                return Width{lines, width, width,
+                             std::clamp(widest_cell, std::min(for_text(*this, kLeastFigures), width), width)};
+            const int words = std::clamp(for_text(*this, kLeastWords), least, width);
             return Width{lines, width, words, words};
         };
         in_one_line_.push_back(width_under(heading));
@@ -119,7 +120,8 @@ void Table::set_columns() {
 // Where the columns ask for more than there is, headings go over two lines first.
 void Table::fit(int width) {
     const int there = width - FromDIP(kAroundCell);
-    if (in_one_line_.empty() || there < FromDIP(kLeastWords) || there == fitted_) return;  // or not laid out yet
+    if (in_one_line_.empty() || there < for_text(*this, kLeastWords) || there == fitted_)
+        return;  // or not laid out yet
     fitted_ = there;
     int wanted = 0;
     for (const Width& each : in_one_line_) wanted += each.natural;

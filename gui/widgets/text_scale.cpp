@@ -1,0 +1,18 @@
+#include "gui/widgets/text_scale.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace dyestead::gui {
+
+double text_scale(const wxWindow& window) {
+    constexpr double kTenPoints = 13;  // in pixels, at the usual 96 to the inch
+    return std::max(1.0, window.GetFont().GetPixelSize().y / (window.FromDIP(100) / 100.0 * kTenPoints));
+}
+
+int for_text(const wxWindow& window, int pixels) {
+    if (pixels < 0) return pixels;
+    return static_cast<int>(std::lround(window.FromDIP(pixels) * text_scale(window)));
+}
+
+}  // namespace dyestead::gui
