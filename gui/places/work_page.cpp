@@ -170,9 +170,12 @@ void WorkPage::show_selected() {
     const bool seen_to_elsewhere = row && model_->leads_to(*books_, tab(), *row).has_value();
     correct_->Show(ours || (row && !seen_to_elsewhere && host_.can_correct(*row)));
     delete_->Show(ours);
+    const bool records = host_.can_record();
+    correct_->Enable(records);
+    delete_->Enable(records);
     for (std::size_t i = 0; i < doings_.size(); ++i) {
-        if (!doings_[i].to_selected) continue;
-        if (auto* button = buttons_->GetSizer()->GetItem(i)->GetWindow()) button->Enable(row.has_value());
+        const bool can = (row || !doings_[i].to_selected) && (records || doings_[i].paper);
+        if (auto* button = buttons_->GetSizer()->GetItem(i)->GetWindow()) button->Enable(can);
     }
     told_->Layout();
     show_picture();
@@ -222,6 +225,7 @@ void WorkPage::note_selected() {
 }
 
 void WorkPage::begin(Form&& form) {
+    if (!host_.may_record()) return;
     keeper_->begin(std::move(form), letters_);
     right_->SetSelection(1);
     below_->Hide();  // the form needs the room
