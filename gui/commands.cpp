@@ -23,6 +23,7 @@ wxMenu* file_menu(wxFileHistory& recent) {
     add(*menu, wxID_OPEN, say("&Open a shop file..."), "Ctrl+O");
     menu->AppendSubMenu(opened, shown(say("Opened be&fore")));
     add(*menu, kReadAgain, say("&Read again"), "F5");
+    add(*menu, kWriteAnyway, write_anyway_label(), "");
     menu->AppendSeparator();
     add(*menu, kSavePage, say("&Save page as..."), "Ctrl+S");
     add(*menu, kPrintPage, say("&Print..."), "Ctrl+P");
@@ -100,6 +101,14 @@ std::optional<int> command_of(int key, int modifiers) {
         case 'P': return kPrintPage;
         default: return std::nullopt;
     }
+}
+
+std::vector<int> recording_commands() {
+    return {wxID_UNDO, wxID_REDO, kNewHere, kNoteThis, kJot, kNoteTime, kAtThePan, kNoteLoss};
+}
+
+std::string write_anyway_label() {
+    return say("Open for &writing anyway");
 }
 
 wxMenuBar* make_menus(wxFileHistory& recent) {

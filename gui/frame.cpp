@@ -133,9 +133,14 @@ void Frame::bind_commands() {
     on(kNoteThis, "beginning a note", &Frame::note_selected);
     on(wxID_UNDO, "undoing", &Frame::undo);
     on(wxID_REDO, "redoing", &Frame::redo);
-    // The bar's own button sends an event of its own.
+    on(kWriteAnyway, "opening for writing", &Frame::write_anyway);
+    // The bar's own buttons send events of their own.
     bar_->Bind(
         wxEVT_BUTTON, [this](wxCommandEvent&) { guarded("undoing", [this] { undo(); }); }, wxID_UNDO);
+    bar_->Bind(
+        wxEVT_BUTTON,
+        [this](wxCommandEvent&) { CallAfter([this] { guarded("opening for writing", [this] { write_anyway(); }); }); },
+        kWriteAnyway);
     const auto record = [this](int id, Place place, Form (*form)(const Writing&)) {
         Bind(
             wxEVT_MENU,
@@ -239,9 +244,12 @@ void Frame::show_books() {
     // The other places are shown the books when they are gone to.
     behind_.fill(true);
     show_undo();
+    show_what_can_be_recorded();
     show_waiting(books);
     const std::string name = shop_name(books.shop);
-    SetTitle(shown(name.empty() ? std::string{"Dyestead"} : reports::say("{shop} - Dyestead", arg("shop", name))));
+    SetTitle(shown(name.empty()   ? std::string{"Dyestead"}
+                   : can_record() ? reports::say("{shop} - Dyestead", arg("shop", name))
+                                  : reports::say("{shop}, only to be looked at - Dyestead", arg("shop", name))));
     show_place();
 }
 
@@ -257,12 +265,14 @@ void Frame::show_waiting(const Books& books) {
 }
 
 void Frame::say(std::string_view sentence) {
-    if (bar_->HasButtonId(wxID_UNDO)) bar_->RemoveButton(wxID_UNDO);
-    bar_->ShowMessage(shown(sentence), wxICON_INFORMATION);
+    say_with(sentence, wxID_NONE, {});
 }
 
-void Frame::say_with_undo(std::string_view sentence) {
-    if (!bar_->HasButtonId(wxID_UNDO)) bar_->AddButton(wxID_UNDO, shown(reports::say("Undo")));
+void Frame::say_with(std::string_view sentence, int command, const std::string& label) {
+    for (const int other : {static_cast<int>(wxID_UNDO), static_cast<int>(kWriteAnyway)})
+        if (other != command && bar_->HasButtonId(other)) bar_->RemoveButton(other);
+    if (command != wxID_NONE && !bar_->HasButtonId(command))
+        bar_->AddButton(command, wxControl::RemoveMnemonics(shown(label)));
     bar_->ShowMessage(shown(sentence), wxICON_INFORMATION);
 }
 

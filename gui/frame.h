@@ -36,8 +36,10 @@ public:
     Frame(std::unique_ptr<FileChooser> chooser, Place first);
 
     // Shows the shop, or says in one sentence why it cannot and leaves the window empty.
-    void open(const std::filesystem::path& path);
+    void open(const std::filesystem::path& path, db::Claiming claiming = db::Claiming::if_free);
     void go_to(Place place) override;
+    bool can_record() const override;
+    bool may_record() override;
     bool can_correct(FactRef record) override;
     void correct(FactRef record) override;
     void show_paper(const reports::Document& document) override;
@@ -58,7 +60,12 @@ private:
     void read_again(bool say_if_same);
     void show_books();
     void show_waiting(const Books& books);
-    void say_with_undo(std::string_view sentence);
+    // With a button beside it, which does what the command of that id does; without for wxID_NONE.
+    void say_with(std::string_view sentence, int command, const std::string& label);
+    void say_what_opening_did();
+    void say_why_not_to_record();
+    void write_anyway();
+    void show_what_can_be_recorded();
     void begin_new();
     void note_selected();
     void undo();

@@ -6,6 +6,7 @@
 #include "db/open_shop.h"
 #include "db/restore.h"
 #include "db/trouble.h"
+#include "gui/commands.h"
 #include "gui/frame.h"
 #include "gui/language.h"
 #include "gui/models/new_shop.h"
@@ -16,6 +17,7 @@
 #include "gui/places/verdict_page.h"
 #include "gui/today.h"
 #include "gui/widgets/text.h"
+#include "reports/words/file_words.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
 #include "reports/words/trouble_words.h"
@@ -44,13 +46,14 @@ void write_page(const std::filesystem::path& path, const reports::Document& docu
 
 }  // namespace
 
-void Frame::open(const std::filesystem::path& path) {
+void Frame::open(const std::filesystem::path& path, db::Claiming claiming) {
     leave_pan();
     bar_->Dismiss();
     try {
-        open_.emplace(std::filesystem::absolute(path), today());
+        open_.emplace(std::filesystem::absolute(path), today(), claiming);
     } catch (const db::ShopTrouble& trouble) {
         open_.reset();
+        show_what_can_be_recorded();
         const std::string sentence = reports::trouble_sentence(trouble.trouble);
         empty_->say(sentence);
         offer_backup(path);
@@ -65,7 +68,49 @@ void Frame::open(const std::filesystem::path& path) {
     settings_.Flush();
     show_books();
     take_focus();
+    say_what_opening_did();
     look_at_the_clock();
+}
+
+void Frame::say_what_opening_did() {
+    if (const auto& brought_up = open_->brought_up())
+        return say(reports::brought_up_sentence(open_->path().filename().string(), brought_up->backup.string()));
+    if (!open_->can_write()) say_why_not_to_record();
+}
+
+void Frame::say_why_not_to_record() {
+    const auto& holder = open_->held_by();
+    if (!holder)
+        return say(reports::say(
+            "This shop file cannot be written to, so here it is only to be looked at; to record something, "
+            "copy it to a folder of your own and open it there."));
+    if (holder->host.empty() || holder->since == 0)
+        return say_with(
+            reports::say(
+                "Another window has this shop open, so here it is only to be looked at. Close it there and press "
+                "F5, or open it for writing anyway."),
+            kWriteAnyway, write_anyway_label());
+    const Moment since = wall_clock().local(Instant{std::chrono::seconds{holder->since}});
+    say_with(reports::say(
+                 "{program} on {host} has had this shop open since {time}, so here it is only to be looked at. "
+                 "Close it there and press F5, or open it for writing anyway.",
+                 arg("program", holder->program), arg("host", holder->host), arg("time", reports::shown_moment(since))),
+             kWriteAnyway, write_anyway_label());
+}
+
+// Only a courtesy stood in the way: what is saved is right with two windows as with one.
+void Frame::write_anyway() {
+    if (!open_ || !open_->held_by()) return;
+    open(std::filesystem::path{open_->path()}, db::Claiming::anyway);
+    if (can_record())
+        say(reports::say(
+            "Here this shop can be written to now. What the other window saves is shown when you come back "
+            "to this one."));
+}
+
+void Frame::show_what_can_be_recorded() {
+    for (const int command : recording_commands()) GetMenuBar()->Enable(command, !open_ || can_record());
+    GetMenuBar()->Enable(kWriteAnyway, open_ && open_->held_by());
 }
 
 // Of a file that cannot be read: its newest backup, beside it as a file of its own.
@@ -117,6 +162,11 @@ void Frame::open_recent(int which) {
 
 void Frame::read_again(bool say_if_same) {
     if (!open_) return;
+    if (say_if_same && open_->held_by()) {
+        open(std::filesystem::path{open_->path()});
+        if (can_record()) say(reports::say("No other window has this shop open any more; here it can be written to."));
+        return;
+    }
     try {
         if (open_->read_if_changed(today())) {
             show_books();

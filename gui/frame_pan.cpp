@@ -69,6 +69,7 @@ void Frame::work_at_the_pan(std::optional<FactRef> selected) {
         leave_pan();
         return go_to(place_);
     }
+    if (!may_record()) return;
     const auto vat = vat_at_the_pan(open_->books(), selected);
     if (!vat)
         return say(reports::say("No vat stands. Begin one in the Vat: the colour is enough, the rest can follow."));

@@ -45,13 +45,7 @@ void Frame::write_for(const std::string& typed_day) {
 }
 
 bool Frame::keep(const Kept& kept) {
-    if (!open_) return false;
-    if (!open_->can_write()) {
-        say(
-            reports::say("This shop file cannot be written to, so nothing was saved; copy it to a folder of your own "
-                         "and open it there."));
-        return false;
-    }
+    if (!may_record()) return false;
     try {
         if (open_->keep(kept, today()) == db::Committed::file_had_changed) {
             show_books();
@@ -69,13 +63,17 @@ bool Frame::keep(const Kept& kept) {
     if (!open_->backup_trouble().empty())
         sentence = reports::say("{sentence} But no backup could be taken today: {trouble}", arg("sentence", sentence),
                                 arg("trouble", open_->backup_trouble()));
-    say_with_undo(sentence);
+    say_with(sentence, wxID_UNDO, reports::say("Undo"));
     return true;
 }
 
 void Frame::undo() {
-    if (!open_) return;
+    if (!may_record()) return;
     const std::string what = open_->undo_words();
+    if (what.empty() && open_->undo_is_closed())
+        return say(
+            reports::say("There is nothing to undo: what was entered before this file was brought up to this version "
+                         "of the program stays, and is corrected where it stands."));
     if (what.empty()) return say(reports::say("There is nothing to undo."));
     try {
         after_undo(open_->undo(today()), reports::say("Undone: {what}. Redo brings it again.", arg("what", what)));
@@ -85,7 +83,7 @@ void Frame::undo() {
 }
 
 void Frame::redo() {
-    if (!open_) return;
+    if (!may_record()) return;
     const std::string what = open_->redo_words();
     if (what.empty()) return say(reports::say("There is nothing to redo."));
     try {
@@ -132,6 +130,15 @@ std::vector<std::pair<std::string, std::string>> Frame::draft_of(const std::stri
     return {};
 }
 
+bool Frame::can_record() const {
+    return open_ && open_->can_write();
+}
+
+bool Frame::may_record() {
+    if (open_ && !can_record()) say_why_not_to_record();
+    return can_record();
+}
+
 bool Frame::can_correct(FactRef record) {
     return open_ && std::ranges::any_of(places_, [&](const Page* each) { return each->can_correct(record); });
 }
@@ -147,15 +154,15 @@ void Frame::correct(FactRef record) {
 }
 
 void Frame::begin_new() {
-    if (open_) page()->begin_new();
+    if (may_record()) page()->begin_new();
 }
 
 void Frame::note_selected() {
-    if (open_) page()->note_selected();
+    if (may_record()) page()->note_selected();
 }
 
 void Frame::begin_at(Place place, Form (*form)(const Writing&)) {
-    if (!open_) return;
+    if (!may_record()) return;
     go_to(place);
     page()->begin(form(writing()));
 }

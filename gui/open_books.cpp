@@ -14,9 +14,8 @@ using reports::title_words;
 namespace {
 
 db::OpenShop open_shop(const std::filesystem::path& path, bool& can_write) {
-    can_write = true;
     try {
-        return db::OpenShop::open(path, db::Access::read_write);
+        if (can_write) return db::OpenShop::open(path, db::Access::read_write);
     } catch (const db::ShopTrouble& trouble) {
         if (trouble.trouble.id != TroubleId::cannot_write) throw;
     }
@@ -26,8 +25,11 @@ db::OpenShop open_shop(const std::filesystem::path& path, bool& can_write) {
 
 }  // namespace
 
-OpenBooks::OpenBooks(const std::filesystem::path& path, Day today)
-    : file_{open_shop(path, can_write_)}, ledger_{replay(file_.shop(), shown_day(file_.shop(), today))} {}
+OpenBooks::OpenBooks(const std::filesystem::path& path, Day today, db::Claiming claiming)
+    : claim_{path, "Dyestead", claiming},
+      can_write_{!claim_.holder()},
+      file_{open_shop(path, can_write_)},
+      ledger_{replay(file_.shop(), shown_day(file_.shop(), today))} {}
 
 bool OpenBooks::read_if_changed(Day today) {
     if (!file_.refresh()) return false;

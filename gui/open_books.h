@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "db/claim.h"
 #include "db/open_shop.h"
 #include "domain/ledger/ledger.h"
 #include "gui/models/form/form.h"
@@ -13,12 +14,17 @@ namespace dyestead::gui {
 
 class OpenBooks {
 public:
-    // Where the file cannot be written to it is opened to be read. Throws: db::ShopTrouble; the file is left as it is.
-    OpenBooks(const std::filesystem::path& path, Day today);
+    // Where the file cannot be written to, or another window has it, it is opened to be read.
+    // Throws: db::ShopTrouble; the file is left as it is.
+    OpenBooks(const std::filesystem::path& path, Day today, db::Claiming claiming);
 
     Books books() const { return {file_.shop(), ledger_}; }
     const std::filesystem::path& path() const { return file_.path(); }
     bool can_write() const { return can_write_; }
+    // The other window, where that is why it cannot be written to.
+    const std::optional<db::Holder>& held_by() const { return claim_.holder(); }
+    // What opening did to a file of an earlier version.
+    const std::optional<db::BroughtUp>& brought_up() const { return file_.brought_up(); }
 
     // Looks whether another program has changed the file; when it has, replays and says true.
     // Throws: db::ShopTrouble; what was read before stays.
@@ -31,6 +37,8 @@ public:
     // What Undo and Redo would do next, in words: blank when there is nothing.
     std::string undo_words() const;
     std::string redo_words() const;
+    // Nothing to undo but what was entered before the file was brought up.
+    bool undo_is_closed() const { return file_.undo_is_closed(); }
     db::Committed undo(Day today);
     db::Committed redo(Day today);
 
@@ -44,6 +52,7 @@ public:
 private:
     void back_up() noexcept;
 
+    db::Claim claim_;
     bool can_write_ = true;
     std::string backup_trouble_;
     db::OpenShop file_;

@@ -152,6 +152,7 @@ void BooksPage::ask() {
     } else {
         answer_->clear();
     }
+    hold_->Enable(host_.can_record());
     hold_->Show(document_ && question.report == "recall" && !recalled_here(*books_, asked()).lots.empty());
     list_->GetParent()->Layout();
     lay_out();

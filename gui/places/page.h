@@ -21,6 +21,9 @@ public:
     // Saves the entry and says what it means; false when it could not be saved, and then why is said.
     virtual bool keep(const Kept& kept) = 0;
     virtual void say(std::string_view sentence) = 0;
+    // Whether anything can be kept at all: the file may be there only to be looked at. The second says why not.
+    virtual bool can_record() const = 0;
+    virtual bool may_record() = 0;
     virtual void go_to(Place place) = 0;
     // Whether some place has a form for the record; going there with it open.
     virtual bool can_correct(FactRef record) = 0;

@@ -77,6 +77,7 @@ void VerdictPage::begin_new() {
 }
 
 void VerdictPage::begin(Form&& form) {
+    if (!host_.may_record()) return;
     keeper_->begin(std::move(form), menu_letters());
     sheet_->Hide();
     form_->Show();
@@ -97,6 +98,7 @@ void VerdictPage::show(const Books& books) {
     // Answers just kept are what is to be seen next.
     if (form_->is_open())
         if (const auto answered = colour_answered(form_->form(), books)) colour_ = answered;
+    ask_->Enable(host_.can_record());
     choice_ = colour_choice(books);
     colours_->Clear();
     for (const std::string& name : choice_.names) colours_->Append(shown(name));

@@ -161,9 +161,12 @@ void WorkPage::show_selected() {
     const bool seen_to_elsewhere = row && model_->leads_to(*books_, tab(), *row).has_value();
     parts_->correct->Show(ours || (row && !seen_to_elsewhere && host_.can_correct(*row)));
     parts_->remove->Show(ours);
+    const bool records = host_.can_record();
+    parts_->correct->Enable(records);
+    parts_->remove->Enable(records);
     for (std::size_t i = 0; i < doings_.size(); ++i) {
-        if (!doings_[i].to_selected) continue;
-        if (auto* button = parts_->buttons->GetSizer()->GetItem(i)->GetWindow()) button->Enable(row.has_value());
+        const bool can = (row || !doings_[i].to_selected) && (records || doings_[i].paper);
+        if (auto* button = parts_->buttons->GetSizer()->GetItem(i)->GetWindow()) button->Enable(can);
     }
     parts_->told->Layout();
     show_picture();
@@ -213,6 +216,7 @@ void WorkPage::note_selected() {
 }
 
 void WorkPage::begin(Form&& form) {
+    if (!host_.may_record()) return;
     keeper_->begin(std::move(form), letters_);
     parts_->right->SetSelection(1);
     parts_->below->Hide();  // the form needs the room
