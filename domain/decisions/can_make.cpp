@@ -3,8 +3,6 @@
 #include <algorithm>
 #include <tuple>
 
-#include "domain/ledger/holds.h"
-
 namespace dyestead {
 namespace {
 
@@ -16,11 +14,11 @@ struct OnShelf {
     Day made{};
 };
 
-std::vector<OnShelf> shelf(const Shop& shop, const Ledger& ledger, Key<Material> material) {
+std::vector<OnShelf> shelf(const Records& records, const std::vector<std::size_t>& there, Key<Material> material) {
     std::vector<OnShelf> lots;
-    for (std::size_t i = 0; i < shop.all<Lot>().size(); ++i) {
-        const LotState& state = ledger.lots[i];
-        if (shop.all<Lot>()[i].material != material || state.left <= 0) continue;
+    for (const std::size_t i : there) {
+        const LotState& state = records.ledger.lots[i];
+        if (records.shop.all<Lot>()[i].material != material) continue;
         lots.push_back({i, state.left, state.left < state.received, state.best_before.value_or(Day::max()),
                         state.made.value_or(Day{})});
     }
@@ -31,10 +29,11 @@ std::vector<OnShelf> shelf(const Shop& shop, const Ledger& ledger, Key<Material>
     return lots;
 }
 
-Ingredient ingredient(const Shop& shop, const Ledger& ledger, const Holds& holds, const Need& need, Day day) {
+Ingredient ingredient(const Shop& shop, const std::vector<OnShelf>& lots, const Holds& holds, const Need& need,
+                      Day day) {
     Ingredient result{need.material, need.quantity, 0, 0, 0, {}};
     std::int64_t wanted = need.quantity;
-    for (const OnShelf& each : shelf(shop, ledger, need.material)) {
+    for (const OnShelf& each : lots) {
         if (each.best_before < day) {
             result.past_date += each.left;
             continue;
@@ -54,18 +53,26 @@ Ingredient ingredient(const Shop& shop, const Ledger& ledger, const Holds& holds
 }  // namespace
 
 CanMake can_make(const Shop& shop, const Ledger& ledger, Key<Material> bar, int loaves, Day day) {
+    return can_make({shop, ledger}, holds(shop, ledger), bar, loaves, day);
+}
+
+CanMake can_make(const Records& records, const Holds& held, Key<Material> bar, int loaves, Day day) {
     CanMake result;
     result.loaves = std::max(loaves, 0);
-    const Records records{shop, ledger};
-    const Holds held = holds(shop, ledger);
+    std::vector<std::size_t> there;  // places of the lots of which some is left
+    for (std::size_t i = 0; i < records.ledger.lots.size(); ++i)
+        if (records.ledger.lots[i].left > 0) there.push_back(i);
+    const auto stand = [&](const Need& need) {
+        return ingredient(records.shop, shelf(records, there, need.material), held, need, day);
+    };
     const LoafNeeds one = loaf_needs(records, bar, 1);
     result.loaf = loaf_needs(records, bar, result.loaves);
-    for (const Need& need : result.loaf.needs) result.ingredients.push_back(ingredient(shop, ledger, held, need, day));
+    for (const Need& need : result.loaf.needs) result.ingredients.push_back(stand(need));
 
     std::optional<std::int64_t> most;
     for (const Need& need : one.needs) {
         if (need.quantity <= 0) continue;
-        const std::int64_t enough_for = ingredient(shop, ledger, held, need, day).there / need.quantity;
+        const std::int64_t enough_for = stand(need).there / need.quantity;
         if (most && enough_for >= *most) continue;
         most = enough_for;
         result.runs_out = need.material;

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "domain/decisions/loaf_needs.h"
+#include "domain/ledger/holds.h"
 
 namespace dyestead {
 
@@ -35,5 +36,7 @@ struct CanMake {
 
 // On a day from ledger.as_of on, with the stock of ledger.as_of.
 CanMake can_make(const Shop& shop, const Ledger& ledger, Key<Material> bar, int loaves, Day day);
+// The same for many bars; `held`: of the ledger.
+CanMake can_make(const Records& records, const Holds& held, Key<Material> bar, int loaves, Day day);
 
 }  // namespace dyestead

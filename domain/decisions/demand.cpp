@@ -62,16 +62,26 @@ Grid posterior(const RatePrior& prior, const std::vector<DemandRecord>& records)
     const double centre = std::log(sold / exposure);
     // Wide enough for the slowest and the fastest rate that could matter, censored records in.
     const double reach = 12 / std::sqrt(std::max(sold, 0.25)) + 3;
+    const auto log_rate = [&](int i) { return centre - reach + 2 * reach * (i + 0.5) / kSteps; };
+    // Density times rate, for the log grid; what was sold out can only make it less.
+    const auto told = [&](int i) { return told_sold * log_rate(i) - told_exposure * std::exp(log_rate(i)); };
+    const auto log_weight = [&](int i) {
+        double sum = told(i);
+        for (const auto& [day, days] : sold_out)
+            sum += days * std::log(std::max(at_least(std::exp(log_rate(i)) * day.first, day.second), 1e-300));
+        return sum;
+    };
+    // What is so far under the middle one weighs nothing to a double.
+    constexpr double kNothing = 690;
+    const double least = log_weight(kSteps / 2) - kNothing;
     Grid grid;
     std::vector<double> logs;
     for (int i = 0; i < kSteps; ++i) {
-        const double at = centre - reach + 2 * reach * (i + 0.5) / kSteps;
-        const double rate = std::exp(at);
-        double log_weight = told_sold * at - told_exposure * rate;  // density times rate, for the log grid
-        for (const auto& [day, days] : sold_out)
-            log_weight += days * std::log(std::max(at_least(rate * day.first, day.second), 1e-300));
-        grid.rate.push_back(rate);
-        logs.push_back(log_weight);
+        if (told(i) < least) continue;
+        const double log = log_weight(i);
+        if (log < least) continue;
+        grid.rate.push_back(std::exp(log_rate(i)));
+        logs.push_back(log);
     }
     const double most = *std::ranges::max_element(logs);
     double sum = 0;
@@ -164,9 +174,18 @@ Demand forecast(const RatePrior& prior, const std::vector<DemandRecord>& records
     for (std::size_t i = 0; i < term.size(); ++i) term[i] = std::exp(-grid.rate[i] * exposure);
     double mean = 0;
     for (std::size_t i = 0; i < term.size(); ++i) mean += grid.weight[i] * grid.rate[i] * exposure;
+    // Slow rates are done with first, the fastest are nought from the beginning.
+    std::size_t first = 0;
+    std::size_t end = term.size();
+    while (end > 0 && term[end - 1] == 0) --end;
+    const auto is_over = [&](std::size_t i, int n) {
+        constexpr double kNothing = 1e-60;
+        return n > grid.rate[i] * exposure && grid.weight[i] * term[i] < kNothing;
+    };
     for (int n = 0; n <= kMostWanted; ++n) {
         double chance = 0;
-        for (std::size_t i = 0; i < term.size(); ++i) {
+        while (first < end && is_over(first, n)) ++first;
+        for (std::size_t i = first; i < end; ++i) {
             chance += grid.weight[i] * term[i];
             term[i] *= grid.rate[i] * exposure / (n + 1);
         }

@@ -8,89 +8,20 @@
 #include <map>
 #include <set>
 
-#include "domain/decisions/season_draws.h"
+#include "domain/decisions/band_of.h"
+#include "domain/decisions/seasons_read.h"
 
 namespace dyestead {
 namespace {
 
 constexpr int kEnoughForChance = 4;
-constexpr double kBad = 0.1;
-constexpr double kGood = 0.9;
 // Draws a perfect forecast is worked out from, in so many groups of like seasons.
 constexpr std::size_t kForForecast = 10'000;
 constexpr std::size_t kGroups = 50;
 
-// Each looks only through what the one before left above it.
-Band bad_usual_good(std::vector<double>& values) {
-    const auto place = [&](double share) {
-        return values.begin() + static_cast<std::ptrdiff_t>(share * static_cast<double>(values.size() - 1));
-    };
-    const auto usual = place(0.5);
-    std::nth_element(values.begin(), usual, values.end());
-    const auto bad = place(kBad);
-    std::nth_element(values.begin(), bad, usual);
-    const auto good = place(kGood);
-    std::nth_element(usual, good, values.end());
-    return {*bad, *usual, *good};
-}
-
 // Of the seasons of which it can be said; empty where there is none.
-template <class Of>
-std::optional<Band> band(const std::vector<DrawnSeason>& drawn, Of of) {
-    std::vector<double> values;
-    values.reserve(drawn.size());
-    for (const DrawnSeason& each : drawn)
-        if (const std::optional<double> value = of(each.sums)) values.push_back(*value);
-    if (values.empty()) return std::nullopt;
-    return bad_usual_good(values);
-}
-
-// What each season came to, on every measure that is shown.
-class Measures {
-public:
-    explicit Measures(const DoubtInput& input) : input_{input} {
-        if (input.cash_margin) before_colour_ = *input.cash_margin + input.model.home_cash();
-    }
-
-    double at_hurdle(const SeasonSums& sums) const { return sums.bought.full(input_.hurdle.value_or(0)); }
-    double at_hurdle_no_premium(const SeasonSums& sums) const {
-        return at_hurdle(sums) - sums.bars * input_.model.kept_share() * input_.model.premium();
-    }
-    std::optional<double> cash_margin(const SeasonSums& sums) const {
-        if (sums.bars <= 0) return std::nullopt;
-        return before_colour_ - sums.cash / sums.bars;
-    }
-    // The hours of the bar without colour are the same every season: only those of the colour differ.
-    std::optional<double> full_margin(const SeasonSums& sums, double full_margin_usual) const {
-        if (sums.bars <= 0) return std::nullopt;
-        const double before = full_margin_usual + input_.model.home_full();
-        return before - (sums.cash + input_.model.target_per_minute() * sums.minutes) / sums.bars;
-    }
-    std::optional<double> earned(const SeasonSums& sums) const {
-        if (sums.bought.hours <= 0) return std::nullopt;
-        return sums.bought.cash / sums.bought.hours;
-    }
-
-private:
-    const DoubtInput& input_;
-    double before_colour_ = 0;
-};
-
-template <class Ahead>
-double chance(const std::vector<DrawnSeason>& drawn, Ahead ahead) {
-    const auto count = std::ranges::count_if(drawn, [&](const DrawnSeason& each) { return ahead(each.sums); });
-    return static_cast<double>(count) / static_cast<double>(drawn.size());
-}
-
-double input_of(const Season& season, DoubtOf of) {
-    switch (of) {
-        case DoubtOf::yield: return season.yield;
-        case DoubtOf::vat_time: return -season.time_factor;
-        case DoubtOf::strength: return season.strength;
-        case DoubtOf::failed_vats: return -season.failed_vats;
-        case DoubtOf::lost_crop: return season.crop_lost ? -1 : 0;
-    }
-    return 0;
+std::optional<Band> band(const std::vector<double>& values) {
+    return values.empty() ? std::nullopt : std::optional{band_of(values)};
 }
 
 Season with(Season season, DoubtOf of, double value) {
@@ -120,22 +51,22 @@ double one_more_count(int counted, int to_come) {
 
 class Weighing {
 public:
-    Weighing(const DoubtInput& input, const std::vector<DrawnSeason>& drawn, int vats)
-        : input_{input}, measures_{input}, drawn_{drawn}, vats_{vats} {
-        for (const DoubtOf of : kAll) {
-            drawn_of_[of] = band_of(of);
-            usual_ = with(usual_, of, drawn_of_[of].usual);
+    Weighing(const DoubtInput& input, const SeasonsRead& drawn, int vats)
+        : input_{input}, measures_{input}, vats_{vats} {
+        for (std::size_t i = 0; i < kDoubtOf.size(); ++i) {
+            forecasts_[i] = perfect_forecast(drawn.inputs[i], drawn.at_hurdle);
+            bands_[i] = band_of(drawn.inputs[i]);
+            usual_ = with(usual_, kDoubtOf[i], bands_[i].usual);
         }
     }
 
     std::vector<Matter> matters() const {
         std::vector<Matter> result;
-        for (const DoubtOf of : kAll) {
-            const Band& at = drawn_of_.at(of);
-            Matter matter{of,
-                          {value_at(of, at.bad), value_at(of, at.usual), value_at(of, at.good)},
-                          perfect_forecast(of),
-                          one_more(of)};
+        for (std::size_t i = 0; i < kDoubtOf.size(); ++i) {
+            const DoubtOf of = kDoubtOf[i];
+            const Band& at = bands_[i];
+            Matter matter{
+                of, {value_at(of, at.bad), value_at(of, at.usual), value_at(of, at.good)}, forecasts_[i], one_more(of)};
             // Where growing loses, a lost crop loses less: true, and no help to anybody.
             if (matter.season.good > matter.season.bad || matter.perfect_forecast > 0) result.push_back(matter);
         }
@@ -144,31 +75,20 @@ public:
     }
 
 private:
-    static constexpr std::array kAll{
-        DoubtOf::yield, DoubtOf::vat_time, DoubtOf::strength, DoubtOf::failed_vats, DoubtOf::lost_crop};
-
-    Band band_of(DoubtOf of) const {
-        std::vector<double> values;
-        values.reserve(drawn_.size());
-        for (const DrawnSeason& each : drawn_) values.push_back(input_of(each.season, of));
-        return bad_usual_good(values);
-    }
-
     double value_at(DoubtOf of, double value) const {
         return measures_.at_hurdle(season_sums(input_, vats_, with(usual_, of, value)));
     }
 
     // Seasons alike in this one thing are taken together: in each such group the better choice is the one that is
     // better on average over it.
-    double perfect_forecast(DoubtOf of) const {
-        const std::size_t count = std::min(drawn_.size(), kForForecast);
+    static double perfect_forecast(const std::vector<double>& inputs, const std::vector<double>& values) {
+        const std::size_t count = std::min(inputs.size(), kForForecast);
         std::vector<std::pair<double, double>> known;
         known.reserve(count);
         double all = 0;
         for (std::size_t i = 0; i < count; ++i) {
-            const double value = measures_.at_hurdle(drawn_[i].sums);
-            known.emplace_back(input_of(drawn_[i].season, of), value);
-            all += value;
+            known.emplace_back(inputs[i], values[i]);
+            all += values[i];
         }
         std::ranges::sort(known);
         double by_group = 0;
@@ -203,9 +123,9 @@ private:
 
     const DoubtInput& input_;
     Measures measures_;
-    const std::vector<DrawnSeason>& drawn_;
     int vats_;
-    std::map<DoubtOf, Band> drawn_of_;
+    std::array<Band, kDoubtOf.size()> bands_{};
+    std::array<double, kDoubtOf.size()> forecasts_{};
     Season usual_;
 };
 
@@ -235,31 +155,23 @@ Band extremes(const DoubtInput& input, int season_vats) {
 
 void draw(const DoubtInput& input, int draws, Doubt& result) {
     const VatSpread spread = vat_spread(input);
-    const auto drawn = draw_seasons(input, spread, result.season_vats, draws);
-    const Measures measures{input};
-    if (input.cash_margin) {
-        result.cash_margin = band(drawn, [&](const SeasonSums& sums) { return measures.cash_margin(sums); });
-        if (input.full_margin)
-            result.full_margin =
-                band(drawn, [&](const SeasonSums& sums) { return measures.full_margin(sums, *input.full_margin); });
-    }
-    result.earned_per_hour = band(drawn, [&](const SeasonSums& sums) { return measures.earned(sums); });
+    SeasonsRead drawn{input, draws};
+    draw_seasons(input, spread, result.season_vats, draws, [&](const DrawnSeason& each) { drawn.note(each); });
     if (input.hurdle) {
-        result.at_hurdle = band(drawn, [&](const SeasonSums& sums) { return measures.at_hurdle(sums); });
-        result.at_hurdle_no_premium =
-            band(drawn, [&](const SeasonSums& sums) { return measures.at_hurdle_no_premium(sums); });
         result.matters = Weighing{input, drawn, result.season_vats}.matters();
+        result.at_hurdle = band(drawn.at_hurdle);
+        result.at_hurdle_no_premium = band(drawn.at_hurdle_no_premium);
     }
+    result.cash_margin = band(drawn.cash_margin);
+    result.full_margin = band(drawn.full_margin);
+    result.earned_per_hour = band(drawn.earned);
     result.one_more_season = width(spread.vats + result.season_vats) / width(spread.vats);
     if (result.kind != DoubtKind::chance) return;
-    result.home_beats_bought_cash = chance(drawn, [](const SeasonSums& sums) { return sums.bought.cash > 0; });
-    if (input.plain_price_known)
-        result.home_beats_plain_cash = chance(drawn, [](const SeasonSums& sums) { return sums.plain.cash > 0; });
+    result.home_beats_bought_cash = drawn.beats_bought_cash();
+    if (input.plain_price_known) result.home_beats_plain_cash = drawn.beats_plain_cash();
     if (!input.target) return;
-    const double hour = *input.target;
-    result.home_beats_bought = chance(drawn, [&](const SeasonSums& sums) { return sums.bought.full(hour) > 0; });
-    if (input.plain_price_known)
-        result.home_beats_plain = chance(drawn, [&](const SeasonSums& sums) { return sums.plain.full(hour) > 0; });
+    result.home_beats_bought = drawn.beats_bought();
+    if (input.plain_price_known) result.home_beats_plain = drawn.beats_plain();
 }
 
 }  // namespace

@@ -63,7 +63,7 @@ private:
         result.bar = price.bar;
         result.sold_a_year = std::max(0.0, bars_sold(records_, price.bar, months_to(ledger_.as_of, 12)));
         result.on_shelf = on_shelf_[price.bar];
-        CanMake& one = needs_.emplace(price.bar, can_make(shop_, ledger_, price.bar, 1, ledger_.as_of)).first->second;
+        CanMake& one = needs_.emplace(price.bar, can_make(records_, held_, price.bar, 1, ledger_.as_of)).first->second;
         const Recipe* recipe = one.loaf.recipe;
         if (recipe == nullptr || recipe->bars_per_loaf <= 0) return result;
         const auto [at, is_new] = bases_.try_emplace(recipe->key);
@@ -180,6 +180,7 @@ private:
     const Ledger& ledger_;
     const EarnsBestTerms& terms_;
     const Prices prices_;
+    const Holds held_ = holds(shop_, ledger_);
     std::map<Key<Material>, double> on_shelf_;  // bars
     std::map<Key<Material>, CanMake> needs_;    // of one loaf
     std::map<Key<Recipe>, BaseLoaf> bases_;

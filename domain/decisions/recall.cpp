@@ -1,6 +1,7 @@
 #include "domain/decisions/recall.h"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 #include <set>
 #include <tuple>
@@ -37,11 +38,11 @@ class Recalling {
 public:
     Recalling(const Shop& shop, const Ledger& ledger, std::vector<Account> of) : shop_{shop}, ledger_{ledger} {
         found_.of = std::move(of);
-        moves_ = goods_moved(ledger);
-        const auto possible = possible_moves(shop, ledger, moves_);  // both in the order of the books
-        const auto booked = static_cast<std::ptrdiff_t>(moves_.size());
-        moves_.insert(moves_.end(), possible.begin(), possible.end());
-        std::ranges::inplace_merge(moves_, moves_.begin() + booked, {}, &GoodsMove::movement);
+        const auto booked = goods_moved(ledger);
+        const auto possible = possible_moves(shop, ledger, booked);  // both in the order of the books
+        moves_.reserve(booked.size() + possible.size());
+        std::ranges::merge(
+            booked, possible, std::back_inserter(moves_), {}, &GoodsMove::movement, &GoodsMove::movement);
     }
 
     Recall take() {
@@ -208,14 +209,15 @@ private:
             Day from{};
             Day until{};
         };
-        std::map<Account, Day> last;
+        std::vector<Day> last(ledger_.lots.size());
         for (const GoodsMove& move : moves_)
-            if (is_bars(move.of) && move.from == move.of) last[move.of] = day_of(move);
+            if (is_lot(move.of) && move.from == move.of) last[ledger_.accounts.index(move.of)] = day_of(move);
         std::vector<Affected> affected;
         for (Account lot = ledger_.accounts.lots; lot < ledger_.accounts.plantings; ++lot) {
             const LotState& state = ledger_.lots[ledger_.accounts.index(lot)];
             if (!is_bars(lot) || !forward.at(lot) || !state.made) continue;
-            affected.push_back({material(lot)->key, *state.made, state.left > 0 ? ledger_.as_of : last[lot]});
+            affected.push_back(
+                {material(lot)->key, *state.made, state.left > 0 ? ledger_.as_of : last[ledger_.accounts.index(lot)]});
         }
         for (const GoodsMove& move : moves_) {
             const bool goes_out = move.to < kBoundaries || ledger_.accounts.kind(move.to) == AccountKind::out;

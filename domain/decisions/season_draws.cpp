@@ -50,7 +50,7 @@ public:
         Counts failing = failing_;
         const double degrees = spread_.vats - 1.0;
         const double widened = std::sqrt(degrees / chi_squared_(engine_));
-        const Spreads summer = normals();
+        const Summer summer = next_summer(widened);
         double grams = 0;
         double shade = 0;
         double time = 0;
@@ -58,7 +58,7 @@ public:
         for (int vat = 0; vat < vats_; ++vat) {
             const bool failed = unit_(engine_) < failing.next();
             failing.add(failed);
-            const Spreads logs = logs_at(summer, normals(), widened);
+            const Spreads logs = logs_at(summer, normals());
             time += std::exp(logs[1]);
             if (failed) continue;
             ++gave;
@@ -76,11 +76,26 @@ public:
 private:
     Spreads normals() { return {normal_(engine_), normal_(engine_), normal_(engine_)}; }
 
-    Spreads logs_at(const Spreads& summer, const Spreads& own, double widened) const {
+    // What all vats of a summer have together, and how wide that summer's vats spread.
+    struct Summer {
+        Spreads common{};
+        std::array<Spreads, kSpreads> root{};
+    };
+
+    Summer next_summer(double widened) {
+        Summer summer{normals(), spread_.root};
+        for (double& each : summer.common) each *= parts_.common;
+        for (Spreads& row : summer.root)
+            for (double& each : row) each *= widened;
+        return summer;
+    }
+
+    Spreads logs_at(const Summer& summer, const Spreads& own) const {
+        Spreads apart{};
+        for (std::size_t b = 0; b < kSpreads; ++b) apart[b] = summer.common[b] + parts_.own * own[b];
         Spreads logs = spread_.mean;
         for (std::size_t a = 0; a < kSpreads; ++a)
-            for (std::size_t b = 0; b <= a; ++b)
-                logs[a] += widened * spread_.root[a][b] * (parts_.common * summer[b] + parts_.own * own[b]);
+            for (std::size_t b = 0; b <= a; ++b) logs[a] += summer.root[a][b] * apart[b];
         return logs;
     }
 
@@ -123,14 +138,19 @@ SeasonSums season_sums(const DoubtInput& input, int vats, const Season& season) 
     return sums;
 }
 
-std::vector<DrawnSeason> draw_seasons(const DoubtInput& input, const VatSpread& spread, int vats, int draws) {
+void draw_seasons(const DoubtInput& input, const VatSpread& spread, int vats, int draws,
+                  const std::function<void(const DrawnSeason&)>& read) {
     Drawing drawing{input, spread, vats};
-    std::vector<DrawnSeason> drawn;
-    drawn.reserve(static_cast<std::size_t>(draws));
     for (int i = 0; i < draws; ++i) {
         const Season season = drawing.next();
-        drawn.push_back({season, season_sums(input, vats, season)});
+        read({season, season_sums(input, vats, season)});
     }
+}
+
+std::vector<DrawnSeason> draw_seasons(const DoubtInput& input, const VatSpread& spread, int vats, int draws) {
+    std::vector<DrawnSeason> drawn;
+    drawn.reserve(static_cast<std::size_t>(draws));
+    draw_seasons(input, spread, vats, draws, [&](const DrawnSeason& each) { drawn.push_back(each); });
     return drawn;
 }
 

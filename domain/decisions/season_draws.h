@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <vector>
 
 #include "domain/decisions/doubt.h"
@@ -34,7 +35,9 @@ struct DrawnSeason {
     SeasonSums sums;
 };
 
-// The same draws every time.
+// Shows `read` one season after the other; the same draws every time.
+void draw_seasons(const DoubtInput& input, const VatSpread& spread, int vats, int draws,
+                  const std::function<void(const DrawnSeason&)>& read);
 std::vector<DrawnSeason> draw_seasons(const DoubtInput& input, const VatSpread& spread, int vats, int draws);
 
 }  // namespace dyestead

@@ -60,7 +60,7 @@ private:
         std::uint32_t index = 0;
         for (const Fact& fact : shop_.all<Fact>()) {
             if (fact.*day <= as_of_)
-                events_.push_back({fact.*day, phase, content(fact), kKindOf<Fact>, index, fact.key.number});
+                events_.push_back({fact.*day, content(fact), fact.key.number, index, phase, kKindOf<Fact>, false});
             ++index;
         }
     }
@@ -128,7 +128,7 @@ private:
         for (const CostRule& rule : shop_.all<CostRule>()) {
             const Day day = takes_effect(shop_, rule);
             if (day != rule.from && day <= as_of_)
-                events_.push_back({day, Phase::settings, none, kKindOf<CostRule>, index, rule.key.number});
+                events_.push_back({day, none, rule.key.number, index, Phase::settings, kKindOf<CostRule>, false});
             ++index;
         }
     }
@@ -170,7 +170,7 @@ private:
             const auto end = ended.find(planting.key.number);
             if (last <= as_of_ && (end == ended.end() || end->second > last))
                 events_.push_back(
-                    {last, Phase::last, {kNoBestBefore, 0, 0}, kKindOf<PlantingEnd>, index, planting.key.number, true});
+                    {last, {kNoBestBefore, 0, 0}, planting.key.number, index, Phase::last, kKindOf<PlantingEnd>, true});
             ++index;
         }
     }

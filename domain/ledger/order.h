@@ -36,12 +36,12 @@ enum class Phase : std::uint8_t {
 
 struct Event {
     Day day{};
-    Phase phase{};
     // Best before, quantity, money: what tells two facts of a day apart before their keys do.
     std::array<std::int64_t, 3> content{};
-    FactKind kind{};
-    std::uint32_t index = 0;  // place in its list of the shop
     std::int64_t key = 0;
+    std::uint32_t index = 0;  // place in its list of the shop
+    Phase phase{};
+    FactKind kind{};
     bool assumed = false;  // a PlantingEnd that nobody recorded; index is the planting's
 };
 
