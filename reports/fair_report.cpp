@@ -1,5 +1,6 @@
 #include "reports/fair_report.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "reports/begin_document.h"
@@ -40,6 +41,12 @@ std::string remark(const TakeBars& bar) {
     return {};
 }
 
+int bars_to_take(const FairPlan& plan) {
+    int all = 0;
+    for (const TakeBars& each : plan.bars) all += each.take;
+    return all;
+}
+
 // Whether standing there again is worth it, by the hour at the stall and what an hour is to bring.
 std::string go_again(const Fair& fair, const FairResult& result, const std::string& currency) {
     if (!result.per_stall_hour || !result.target) return {};
@@ -69,8 +76,7 @@ Document fair_plan_report(const Shop& shop, const Ledger& ledger, const FairPlan
     Document document = begin_document(
         shop, ledger, "fair-plan",
         say("What to take to the {fair}, {day}", arg("fair", fair.name), arg("day", shown_date(fair.date))));
-    int taken = 0;
-    for (const TakeBars& each : plan.bars) taken += each.take;
+    const int taken = bars_to_take(plan);
     if (taken == 0)
         document.blocks.push_back(Headline{tr("Nothing that is cured by that day would earn its place on the table.")});
     else if (!plan.break_even)
@@ -118,7 +124,7 @@ Document fair_plan_report(const Shop& shop, const Ledger& ledger, const FairPlan
     return document;
 }
 
-Document fair_result_report(const Shop& shop, const Ledger& ledger, const FairResult& result) {
+Document fair_result_report(const Shop& shop, const Ledger& ledger, const FairResult& result, const FairPlan& before) {
     const Fair& fair = *shop.find(result.fair);
     const std::string currency = currency_of(shop);
     Document document =
@@ -134,18 +140,26 @@ Document fair_result_report(const Shop& shop, const Ledger& ledger, const FairRe
                                                arg("takings", shown_money(result.takings, currency)))});
     Table table{.title = tr("By kind"),
                 .columns = {{tr("bar")},
+                            {tr("advised"), Align::right},
                             {tr("taken"), Align::right},
                             {tr("back"), Align::right},
                             {tr("sold"), Align::right},
+                            {tr("expected to sell"), Align::right},
                             {say("price, {currency}", arg("currency", currency)), Align::right},
                             {currency, Align::right}}};
     for (const FairResult::Line& line : result.lines) {
         const bool priced = line.price > 0;  // nothing asked is nothing on record, not a gift
-        table.rows.push_back({Cell{.shown = called(shop, line.bar)}, count(line.taken), count(line.back),
-                              count(line.taken - line.back),
+        const auto planned = std::ranges::find(before.bars, line.bar, &TakeBars::bar);
+        const bool known = planned != before.bars.end();
+        table.rows.push_back({Cell{.shown = called(shop, line.bar)}, known ? count(planned->take) : none_cell(),
+                              count(line.taken), count(line.back), count(line.taken - line.back),
+                              known ? number_cell(planned->expected_sold) : none_cell(),
                               money_cell(priced ? std::optional{line.price} : std::nullopt, currency),
                               money_cell(priced ? std::optional{line.takings()} : std::nullopt, currency)});
     }
+    table.note =
+        tr("Advised and expected to sell: as the plan stood the day before, the latter of what was advised. What "
+           "sold out may have been wanted more.");
     document.blocks.push_back(std::move(table));
 
     Table sums{.title = say("What it came to, {currency}", arg("currency", currency)),
@@ -170,6 +184,8 @@ Document fair_result_report(const Shop& shop, const Ledger& ledger, const FairRe
             arg("stall", shown_hours(result.own_hours)), arg("hour", shown_money(*result.per_stall_hour, currency)))});
     document.figures = {{"sold", result.sold},
                         {"takings", result.takings},
+                        {"planned.take", static_cast<double>(bars_to_take(before))},
+                        {"planned.expected_sold", before.expected_bars},
                         {"tin.expected", money(result.tin.expected)},
                         {"tin.counted", money(result.tin.counted)},
                         {"tin.difference", money(result.tin.difference)},

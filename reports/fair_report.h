@@ -7,6 +7,6 @@
 namespace dyestead::reports {
 
 Document fair_plan_report(const Shop& shop, const Ledger& ledger, const FairPlan& plan);
-Document fair_result_report(const Shop& shop, const Ledger& ledger, const FairResult& result);
+Document fair_result_report(const Shop& shop, const Ledger& ledger, const FairResult& result, const FairPlan& before);
 
 }  // namespace dyestead::reports

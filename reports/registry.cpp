@@ -145,8 +145,9 @@ Reply make_fair_plan(const Question& question) {
 Reply make_fair_result(const Question& question) {
     const auto fair = fair_asked(question, last_fair(question.shop, question.ledger.as_of));
     if (const auto* trouble = std::get_if<Trouble>(&fair)) return *trouble;
-    return fair_result_report(
-        question.shop, question.ledger, fair_result(question.shop, question.ledger, std::get<Key<Fair>>(fair)));
+    const auto key = std::get<Key<Fair>>(fair);
+    return fair_result_report(question.shop, question.ledger, fair_result(question.shop, question.ledger, key),
+                              plan_before(question.shop, key));
 }
 
 Reply make_can_make(const Question& question) {

@@ -4,6 +4,7 @@
 #include "domain/decisions/fair_plan.h"
 #include "domain/decisions/hourly_target.h"
 #include "domain/ledger/in_force.h"
+#include "domain/ledger/replay.h"
 #include "domain/ledger/takings.h"
 
 namespace dyestead {
@@ -59,6 +60,10 @@ std::optional<Key<Fair>> last_fair(const Shop& shop, Day as_of) {
             (last == nullptr || each.date > last->date))
             last = &each;
     return last == nullptr ? std::nullopt : std::optional{last->key};
+}
+
+FairPlan plan_before(const Shop& shop, Key<Fair> fair) {
+    return fair_plan(shop, replay(shop, shop.find(fair)->date - Days{1}), fair);
 }
 
 }  // namespace dyestead

@@ -75,6 +75,7 @@ protected:
     // Puts the parts where the room they now have asks for. Places that stand alike at every width stay still.
     virtual void arrange() {}
     void lay_out() {
+        if (GetSize().x < FromDIP(kNoRoom)) return;  // not on the screen yet: GTK complains of rooms below nought
         arrange();
         Layout();
         Layout();
@@ -82,6 +83,7 @@ protected:
 
 private:
     static constexpr int kTwoColumns = 980;
+    static constexpr int kNoRoom = 100;
 };
 
 }  // namespace dyestead::gui
