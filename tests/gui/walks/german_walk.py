@@ -3,7 +3,7 @@
 figures, and its undoing; the books it leaves are those an English window would have left."""
 
 import pyatspi
-from _window import GERMAN, PLACES_IN_GERMAN, English, Window, added, exported, name_of, one_line, sample, text_of, work_folder
+from _window import GERMAN, PLACES_IN_GERMAN, English, Window, added, exported, name_of, one_line, sample, text_of, wait_until, work_folder
 
 SPEAKING = (pyatspi.ROLE_LABEL, pyatspi.ROLE_PUSH_BUTTON, pyatspi.ROLE_PAGE_TAB, pyatspi.ROLE_TABLE_COLUMN_HEADER)
 
@@ -28,8 +28,8 @@ with work_folder() as folder:
         for number, place in enumerate(PLACES_IN_GERMAN, start=1):
             window.keys(f"ctrl+{number}")
             window.label(lambda text, place=place: text == place, f"the heading {place}")
-            said = texts(window)
-            assert len(said) > 10, said
+            # The heading stands a moment before what is below it.
+            said = wait_until(lambda: len(found := texts(window)) > 10 and found, f"what {place} says")
             left = [text for text in said if english.left_in(text)]
             assert not left, f"{place} still says {left}"
 
