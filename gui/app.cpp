@@ -9,6 +9,7 @@
 #include <cstdio>
 
 #include "gui/desktop/desktop.h"
+#include "gui/desktop/memory.h"
 #include "gui/frame.h"
 #include "gui/guarded.h"
 #include "gui/language.h"
@@ -18,6 +19,7 @@
 namespace dyestead::gui {
 
 App::App() {
+    keep_memory();
     set_program_name("dyestead");
     SetAppName("dyestead");
     SetAppDisplayName("Dyestead");

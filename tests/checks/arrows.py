@@ -31,7 +31,7 @@ IMPURE_CALLS = re.compile(r"\b(system_clock::now|steady_clock::now|current_zone|
 
 INCLUDE = re.compile(r'^\s*#\s*include\s*(?:"(?P<own>[^"]+)"|<(?P<library>[^>]+)>)')
 STANDARD = re.compile(r"^[a-z_0-9]+$|^c?(std|float|limits|time|string|errno|assert|locale|signal|math)[a-z]*\.h$")
-SYSTEM = re.compile(r"^(fcntl|unistd|dlfcn|langinfo|pwd)\.h$|^sys/")
+SYSTEM = re.compile(r"^(fcntl|unistd|dlfcn|langinfo|malloc|pwd)\.h$|^sys/")
 
 
 def under(name, folders):
