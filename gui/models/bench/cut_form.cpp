@@ -1,5 +1,6 @@
 #include "gui/models/bench/cut_form.h"
 
+#include "domain/decisions/packed_weight.h"
 #include "gui/models/bench/bars.h"
 #include "gui/models/form/fact_form.h"
 #include "gui/models/form/new_things.h"
@@ -150,6 +151,16 @@ std::string a_bar(const Amount& total, int bars) {
     return reports::shown_quantity({total.quantity.kind(), scaled(total.quantity.in_base(), 1, bars)});
 }
 
+std::string below_the_label(const reports::Arg& bar, Quantity declared) {
+    const auto label = arg("label", reports::shown_quantity(declared));
+    const auto tolerated = tolerated_shortfall(declared);
+    if (!tolerated) return say("Now about {bar} a bar: below the {label} on the label.", bar, label);
+    return say(
+        "Now about {bar} a bar: below the {label} on the label. In Europe and Britain a batch's mean may not be below "
+        "it, and a single bar seldom by more than {tolerated}; ask your weights authority what holds where you sell.",
+        bar, label, arg("tolerated", reports::shown_quantity(*tolerated)));
+}
+
 std::string weight_meant(const Writing& after, Key<Lot> key) {
     const Shop& shop = after.shop();
     for (const ShelfLot& lot : shelf({shop, after.books.ledger}).lots) {
@@ -159,8 +170,7 @@ std::string weight_meant(const Writing& after, Key<Lot> key) {
                 reports::shown_quantity({Kind::mass, scaled(1, lot.weight->per_bar.top, lot.weight->per_bar.bottom)}));
         const Recipe* recipe = recipe_of_bar(shop, lot.bar);
         if (lot.weight->below_declared.value_or(false) && recipe != nullptr)
-            return say("Now about {bar} a bar: below the {label} on the label.", bar,
-                       arg("label", reports::shown_quantity(recipe->declared_weight.quantity)));
+            return below_the_label(bar, recipe->declared_weight.quantity);
         if (lot.weight->lost)
             return say("Now about {bar} a bar, {share} lighter than at the first weighing.", bar,
                        arg("share", reports::shown_percent(number(*lot.weight->lost))));
