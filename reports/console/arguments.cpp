@@ -40,8 +40,11 @@ std::string not_expected(const CLI::App& app) {
         return say("{command} has no option {word}; {command} --help shows what it takes.",
                    arg("command", command_line(command)), arg("word", word));
     if (&command == &app)
-        return say("There is no command \"{word}\"; the commands are import, export, check, report and ask.",
-                   arg("word", word));
+        return say(
+            "There is no command \"{word}\"; the commands are import, export, check, report and ask. {command} --help "
+            "shows "
+            "what they do.",
+            arg("word", word), arg("command", command_line(command)));
     return say("{command} does not know what to do with \"{word}\"; {command} --help shows what it takes.",
                arg("command", command_line(command)), arg("word", word));
 }

@@ -286,9 +286,9 @@ std::string located(const Trouble& trouble, const std::string& what) {
 
 std::string trouble_sentence(const Trouble& trouble) {
     // Every particular that a sentence may name; one that was not given is blank.
-    constexpr std::array<const char*, 12> kParticulars{"value",      "choices", "kind",  "first_file",
-                                                       "first_line", "lot",     "cells", "columns",
-                                                       "material",   "rows",    "path",  "wanted"};
+    constexpr std::array<const char*, 14> kParticulars{"value", "choices", "kind",    "first_file", "first_line",
+                                                       "lot",   "cells",   "columns", "material",   "rows",
+                                                       "path",  "wanted",  "folder",  "table"};
     std::vector<Arg> args{arg("example", std::string{example_of(particular(trouble, "wanted"))})};
     for (const char* name : kParticulars) args.push_back(arg(name, particular(trouble, name)));
     const string_view english = words(trouble);

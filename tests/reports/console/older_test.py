@@ -57,6 +57,15 @@ class Older(unittest.TestCase):
             self.assertEqual((answer.returncode, answer.stderr), (0, ""), command)
         self.assertEqual(kept, {file.name: file.read_bytes() for file in records.iterdir()})
 
+    def test_without_a_place_for_its_backup_it_is_left_as_it_was(self):
+        shop = self.shop()
+        before = shop.read_bytes()
+        (self.here / "data").write_text("no folder", encoding="utf-8")
+        answer = self.books("check", shop)
+        self.assertEqual(answer.returncode, 2)
+        self.assertRegex(answer.stderr, r"\A[^\n]*no backup could be put into [^\n]*backups[^\n]*\.\n\Z")
+        self.assertEqual(shop.read_bytes(), before)
+
     def test_too_old_or_newer_is_refused_with_how_to_go_on(self):
         for version, words in ((1, "import the folder with this one"), (99, "newer version")):
             shop = self.shop(version)

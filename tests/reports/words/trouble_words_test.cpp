@@ -22,7 +22,9 @@ Trouble full(TroubleId id) {
              {"cells", "3"},
              {"columns", "5"},
              {"rows", "2"},
-             {"path", "shop.dyestead"}}};
+             {"path", "shop.dyestead"},
+             {"folder", "backups"},
+             {"table", "recipe"}}};
 }
 
 }  // namespace
