@@ -172,7 +172,7 @@ CREATE TABLE price_rule (
   margin_bottom INTEGER CHECK (margin_bottom BETWEEN 1 AND 100000000000 AND margin_top <= margin_bottom),
   markup_top INTEGER CHECK (markup_top BETWEEN 0 AND 100000000000),
   markup_bottom INTEGER CHECK (markup_bottom BETWEEN 1 AND 100000000000),
-  price_step INTEGER CHECK (price_step BETWEEN 0 AND 1000000000000),
+  price_step INTEGER CHECK (price_step BETWEEN 0 AND 1000000000000000000),
   CHECK ((margin_top IS NULL) = (margin_bottom IS NULL)),
   CHECK ((markup_top IS NULL) = (markup_bottom IS NULL))
 ) STRICT;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "reports/add_blocks.h"
 #include "reports/begin_document.h"
 #include "reports/cells.h"
 #include "reports/words/names.h"
@@ -105,11 +106,13 @@ Document fair_plan_report(const Shop& shop, const Ledger& ledger, const FairPlan
                               count(each.days_on_record), Cell{.shown = pour_by(each, ledger.as_of)},
                               Cell{.shown = lots_of(shop, each)}, Cell{.shown = remark(each)}});
     document.blocks.push_back(std::move(table));
-    document.blocks.push_back(
-        Paragraph{say("Fee and travel are {fixed}. {even_full} bars would pay the {hours} at the stall as well.",
-                      arg("fixed", shown_money(plan.fixed, currency)),
-                      arg("even_full", plan.break_even_full ? whole_bars(*plan.break_even_full) : not_known()),
-                      arg("hours", shown_hours(plan.own_hours)))});
+    const auto fixed = arg("fixed", shown_money(plan.fixed, currency));
+    add_paragraph(
+        document,
+        plan.break_even_full
+            ? say("Fee and travel are {fixed}. {even_full} bars would pay the {hours} at the stall as well.", fixed,
+                  arg("even_full", whole_bars(*plan.break_even_full)), arg("hours", shown_hours(plan.own_hours)))
+            : say("Fee and travel are {fixed}.", fixed));
     document.blocks.push_back(Paragraph{
         say("Reckoned from fairs stood to their end, over {hours}; fairs of this name were {busy} times as busy as all "
             "fairs. How many will come is a guess; what sold out says only that at least so many were wanted.",

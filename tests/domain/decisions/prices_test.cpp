@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+#include <cmath>
+
 #include "tests/domain/decisions/blue_shop.h"
 #include "tests/domain/decisions/soap_shop.h"
 

@@ -48,7 +48,7 @@ def all_margin(folder):
 # What is asked, of which records, and what the answer says.
 ODD = [
     ("a bar with no price", headings_only("price", "price_belief"),
-     {"prices": "No bar has both a price and a cost on record yet", "fair-plan": "no price on the list",
+     {"prices": "No bar has both a price and a cost on record yet", "fair-plan": "would earn its place on the table",
       "fair-result": "not known", "verdict": "price"}),
     ("hours of nought", no_time_took_any,
      {"earns-best": "Nothing can be said yet", "hours": "0 min in all", "verdict": "each extra hour"}),
