@@ -6,8 +6,8 @@
 namespace dyestead::gui {
 
 double text_scale(const wxWindow& window) {
-    constexpr double kTenPoints = 13;  // in pixels, at the usual 96 to the inch
-    return std::max(1.0, window.GetFont().GetPixelSize().y / (window.FromDIP(100) / 100.0 * kTenPoints));
+    constexpr int kLine = 17;  // in pixels, at ten points and the usual 96 to the inch
+    return std::max(1.0, static_cast<double>(window.GetCharHeight()) / window.FromDIP(kLine));
 }
 
 int for_text(const wxWindow& window, int pixels) {
