@@ -281,14 +281,15 @@ private:
             const auto end = std::find_if(begin, events_.end(), [&](const Event& e) { return e.day != begin->day; });
             std::size_t moves = static_cast<std::size_t>(end - begin);  // a fact naming its own lot must not loop
             for (auto at = begin; at != end;) {
-                const auto named = std::ranges::equal_range(named_, who(*at), {}, &Naming::who);
+                const auto named = std::ranges::lower_bound(named_, who(*at), {}, &Naming::who);
+                const auto named_end = std::ranges::upper_bound(named_, who(*at), {}, &Naming::who);
                 const auto today = [&](const Naming& each) { return is_made_on(at->day, each.lot); };
-                if (std::ranges::none_of(named, today)) {
+                if (std::none_of(named, named_end, today)) {
                     ++at;
                     continue;
                 }
                 const auto maker = std::find_if(at + 1, end, [&](const Event& e) {
-                    return std::ranges::any_of(named, [&](const Naming& each) { return makes(e, each.lot); });
+                    return std::any_of(named, named_end, [&](const Naming& each) { return makes(e, each.lot); });
                 });
                 if (maker != end && moves > 0) {
                     std::rotate(at, maker, maker + 1);
