@@ -34,11 +34,19 @@ Money capped(Wide sum) {
     return Money::millionths(sum > kMost ? kMost : narrow(sum));
 }
 
-// What the latest rule by then says of a figure, of those that say anything of it.
-template <class Rule, class Figure>
-std::optional<Figure> stated(const Shop& shop, Day day, std::optional<Figure> Rule::*figure) {
-    const auto* rule = latest<Rule>(shop, day, [&](const Rule& each) { return (each.*figure).has_value(); });
-    return rule == nullptr ? std::nullopt : rule->*figure;
+// Each figure as the latest rule by then says it, of those that say anything of it.
+template <class Rule>
+Rule figure_by_figure(const Shop& shop, Day day) {
+    Rule result;
+    result.from = day;
+    for_each_field<Rule>([&](const auto& field) {
+        if constexpr (requires { (result.*field.member).has_value(); }) {
+            const Rule* rule =
+                latest<Rule>(shop, day, [&](const Rule& each) { return (each.*field.member).has_value(); });
+            if (rule != nullptr) result.*field.member = rule->*field.member;
+        }
+    });
+    return result;
 }
 
 }  // namespace
@@ -91,22 +99,11 @@ const PowderPrice* powder_price_in_force(const Shop& shop, Key<Colour> colour, D
 }
 
 SowingRule sowing_rule_in_force(const Shop& shop, Day day) {
-    SowingRule rule;
-    rule.from = day;
-    rule.last_frost = stated(shop, day, &SowingRule::last_frost);
-    rule.first_frost = stated(shop, day, &SowingRule::first_frost);
-    rule.germination = stated(shop, day, &SowingRule::germination);
-    rule.reserve = stated(shop, day, &SowingRule::reserve);
-    return rule;
+    return figure_by_figure<SowingRule>(shop, day);
 }
 
 PriceRule price_rule_in_force(const Shop& shop, Day day) {
-    PriceRule rule;
-    rule.from = day;
-    rule.margin = stated(shop, day, &PriceRule::margin);
-    rule.markup = stated(shop, day, &PriceRule::markup);
-    rule.price_step = stated(shop, day, &PriceRule::price_step);
-    return rule;
+    return figure_by_figure<PriceRule>(shop, day);
 }
 
 const PriceBelief* price_belief_in_force(const Shop& shop, Key<Colour> colour, Day day) {

@@ -144,10 +144,12 @@ Form price_rule_form(const Writing& writing, std::optional<Key<PriceRule>> corre
         kept.consequence = [](const Writing& after) {
             const Prices answer = prices(after.shop(), after.books.ledger);
             const auto under = std::ranges::count_if(answer.bars, &BarPrice::under_aim);
-            return under == 0 ? say("Every bar with a price and a cost on record brings in what you aim at.")
-                              : reports::say_count("One kind of bar sells for less than that.",
-                                                   "{count} kinds of bar sell for less than that.",
-                                                   static_cast<std::uint64_t>(under));
+            return under == 0
+                       ? say("Every bar with a price and a cost on record brings in what you aim at.")
+                       : reports::say_count(
+                             "One kind of bar sells for less than that takes; the Stall says what would reach it.",
+                             "{count} kinds of bar sell for less than that takes; the Stall says what would reach it.",
+                             static_cast<std::uint64_t>(under));
         };
         return true;
     });

@@ -1,6 +1,7 @@
 #include "gui/models/settings/settings_place.h"
 
 #include <algorithm>
+#include <tuple>
 
 #include "domain/text/amounts.h"
 #include "gui/models/amounts_shown.h"
@@ -166,6 +167,10 @@ std::vector<Row> settings(const Books& books) {
                         .value = rule.cost_by == CostBy::average ? say("by the moving average price")
                                                                  : say("by what each lot cost"),
                         .fact = ref(rule)});
+    // Kind by kind as above, and of each thing the newest first.
+    std::ranges::stable_sort(rows, [](const Row& one, const Row& other) {
+        return std::tie(one.fact.kind, one.what, other.from) < std::tie(other.fact.kind, other.what, one.from);
+    });
     return rows;
 }
 
