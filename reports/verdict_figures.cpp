@@ -116,6 +116,10 @@ std::vector<Figure> all_figures(const Verdict& verdict) {
     add(out, "home_full_margin_per_bar", doubt.full_margin);
     add(out, "extra_dye_hour_earned", doubt.earned_per_hour);
     add(out, verdict.figures.powder);
+    if (verdict.practice) {
+        out.add("practice", "each_doubling_leaves", verdict.practice->rate);
+        out.add("practice", "next_vats_take", verdict.practice->factor);
+    }
     std::ranges::move(out.take(), std::back_inserter(all));
     return all;
 }

@@ -86,7 +86,7 @@ Table hours_table(const Shop& shop, const Verdict& verdict) {
                             {tr("hours"), Align::right},
                             {tr("of all, %"), Align::right},
                             {tr("times a vat"), Align::right}},
-                .note = tr("Steps as they were noted; what was told for a whole vat is shared as its method says.")};
+                .note = hours_note(verdict)};
     for (const StepHours& step : dye_hours(shop, verdict)) {
         table.rows.push_back({text(hours_at_words(step)), number_cell(step.minutes / 60), number_cell(100 * step.share),
                               step.at == HoursAt::step ? number_cell(step.times) : none_cell()});

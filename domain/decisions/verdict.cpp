@@ -115,6 +115,17 @@ DoubtInput doubt_input(const Records& records, const Gathered& gathered, const V
     return input;
 }
 
+// What each vat took, over what the model takes for as much harvest.
+std::vector<double> times_over_usual(std::vector<FinishedVat> vats, const Model& model) {
+    std::ranges::stable_sort(vats, {}, [](const FinishedVat& vat) { return vat.vat->date; });
+    std::vector<double> times;
+    for (const FinishedVat& vat : vats) {
+        const double usual = model.vat_minutes_fixed + model.vat_minutes_per_kg * vat.kg;
+        times.push_back(usual > 0 ? number(vat.own.hands_on) / usual : 0);
+    }
+    return times;
+}
+
 std::vector<FinishedVat> dried_in(const std::vector<FinishedVat>& every_vat, Window window) {
     std::vector<FinishedVat> vats;
     for (const FinishedVat& vat : every_vat)
@@ -184,6 +195,8 @@ Verdict answer(const Records& records, Key<Colour> colour, const Look& look) {
     result.vats = vat_rows(records, *gathered.colour, vats);
     if (result.figures.model && ahead != Stand::pigment_dry)
         result.doubt = doubt(doubt_input(records, gathered, result), draws);
+    if (result.figures.model)
+        result.practice = practice(times_over_usual(every_vat, *result.figures.model), result.doubt.season_vats);
     result.seasons = seasons(records, gathered, every_vat, result.figures.strength);
     result.ruling = ruling(gathered, result.figures, result.stands_on, result.seasons, result.doubt);
     result.findings = verdict_findings(records, gathered, result, base, soap);

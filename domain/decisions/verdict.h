@@ -13,6 +13,7 @@
 
 #include "domain/decisions/breakeven.h"
 #include "domain/decisions/doubt.h"
+#include "domain/decisions/practice.h"
 #include "domain/decisions/ruling.h"
 #include "domain/decisions/stand.h"
 #include "domain/decisions/window.h"
@@ -234,6 +235,7 @@ struct Verdict {
     VerdictFigures figures;
     std::optional<VerdictFigures> if_weaker;  // untested: the same at a third of the strength
     Doubt doubt;                              // unknown where there is no model
+    std::optional<Practice> practice;         // stands beside the sum, is not in it
     Ruling ruling;
     StandsOn stands_on;
     std::vector<VatRow> vats;        // finished in the window, by day

@@ -40,6 +40,21 @@ std::string change_words(const Improving& change, const std::string& currency) {
 
 }  // namespace
 
+std::string hours_note(const Verdict& verdict) {
+    if (!verdict.practice)
+        return tr("Steps as they were noted; what was told for a whole vat is shared as its method says.");
+    const Practice& practice = *verdict.practice;
+    return say_count(
+        "Steps as they were noted; what was told for a whole vat is shared as its method says. Practice shows: each "
+        "time the number of your vats doubled, one took {quicker} less of your time. If that goes on, the next vat "
+        "takes {less} less than is reckoned with here.",
+        "Steps as they were noted; what was told for a whole vat is shared as its method says. Practice shows: each "
+        "time the number of your vats doubled, one took {quicker} less of your time. If that goes on, the next {count} "
+        "vats take {less} less than is reckoned with here.",
+        static_cast<std::uint64_t>(practice.to_come), arg("quicker", shown_percent(1 - practice.rate)),
+        arg("less", shown_percent(1 - practice.factor)));
+}
+
 std::string hours_at_words(const StepHours& step) {
     switch (step.at) {
         case HoursAt::garden: return say("the garden, and what was cut");
