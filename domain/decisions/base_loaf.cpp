@@ -47,6 +47,20 @@ bool comes_after_the_cut(const Records& records, const Movement& movement) {
            is_from<Wrapping>(records, movement) || is_from<WrappingUse>(records, movement);
 }
 
+// The day before which nothing went into these batches, nor into what they were poured off from.
+Day first_poured(const Records& records, const std::vector<std::size_t>& batches) {
+    constexpr int kLongest = 1'000;  // whoever is poured off from himself ends here
+    Day first = records.ledger.as_of;
+    for (const std::size_t place : batches) {
+        const Batch* batch = &records.shop.all<Batch>()[place];
+        for (int depth = 0; batch != nullptr && depth < kLongest; ++depth) {
+            first = std::min(first, batch->date);
+            batch = batch->split_from ? records.shop.find(*batch->split_from) : nullptr;
+        }
+    }
+    return first;
+}
+
 struct BarsPoured {
     double own = 0;
     double bought = 0;
@@ -95,7 +109,7 @@ BaseLoaf base_loaf(const Records& records, const Recipe& recipe, Window days) {
     // Of each batch, of any recipe: what it took without colour, less what was poured off into another.
     std::vector<Cost> without_colour(all_batches.size());
     const auto at = [&](Account batch) -> Cost& { return without_colour[records.ledger.accounts.index(batch)]; };
-    for (const Movement& movement : records.ledger.movements) {
+    for (const Movement& movement : records.movements_since(first_poured(records, batches))) {
         if (records.kind(movement.to) == AccountKind::batch) {
             Cost& into = at(movement.to);
             if (records.kind(movement.from) == AccountKind::batch) {

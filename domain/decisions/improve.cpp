@@ -55,7 +55,9 @@ private:
         double spent = 0;
         double kilos = 0;
         for (const VatRow& row : verdict_.vats) kilos += row.kg;
-        for (const Movement& movement : records_.ledger.movements) {
+        Day first = records_.ledger.as_of;
+        for (const VatRow& row : verdict_.vats) first = std::min(first, row.begun);
+        for (const Movement& movement : records_.movements_since(first)) {
             if (records_.kind(movement.to) != AccountKind::vat || records_.from<VatUse>(movement) == nullptr) continue;
             if (!counted.contains(records_.vat(movement.to).key)) continue;
             if (records_.material(movement).purpose == Purpose::water) spent += number(movement.cost.cash());

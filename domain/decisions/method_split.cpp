@@ -27,17 +27,15 @@ public:
         : records_{records}, steps_{records.shop}, uses_{records.shop} {
         for (const FinishedVat& vat : vats) {
             const bool has_method = vat.vat->method && records_.shop.find(*vat.vat->method) != nullptr;
-            vats_[vat.vat->key] = has_method;
             if (has_method)
                 ask(vat);
             else
                 ++split_.without_method;
+            for (const Movement* movement : vat.went_in) record(*movement, has_method);
         }
     }
 
     VatSplit split() {
-        for (const Movement& movement : records_.ledger.movements)
-            if (records_.kind(movement.to) == AccountKind::vat) record(movement);
         const double labour = labour_.fixed_share().value_or(1);
         split_.minutes_fixed += labour_.minutes * labour;
         split_.cash_fixed += labour_.cash * labour;
@@ -92,16 +90,13 @@ private:
         }
     }
 
-    void record(const Movement& movement) {
-        const auto vat = vats_.find(records_.vat(movement.to).key);
-        if (vat == vats_.end()) return;
+    void record(const Movement& movement, bool has_method) {
         const bool use = records_.from<VatUse>(movement) != nullptr;
         if (use && records_.material(movement).kind == MaterialKind::harvest) return;
         const double cash = number(movement.cost.cash());
         const double minutes = number(movement.cost.hands_on);
         split_.cash += cash;
         split_.minutes += minutes;
-        const bool has_method = vat->second;
         if (!has_method) {
             split_.minutes_fixed += minutes;
         } else if (use) {
@@ -119,7 +114,6 @@ private:
     const Records& records_;
     LinesOf<MethodStep> steps_;
     LinesOf<MethodUse> uses_;
-    std::map<Key<Vat>, bool> vats_;  // whether it has a method
     Asked labour_;
     Asked water_;
     double heat_cash_ = 0;

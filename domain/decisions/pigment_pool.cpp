@@ -56,7 +56,9 @@ public:
             vat.dried = drying->date;
             vat.season = year_of(vat.vat->date);
         }
-        for (const Movement& movement : records_.ledger.movements) {
+        Day first = records_.ledger.as_of;
+        for (const auto& [key, vat] : vats_) first = std::min(first, vat.vat->date);
+        for (const Movement& movement : records_.movements_since(first)) {
             if (records_.kind(movement.to) == AccountKind::vat)
                 into_vat(movement);
             else if (records_.kind(movement.from) == AccountKind::vat)
@@ -87,6 +89,7 @@ private:
         const auto at = vats_.find(records_.vat(movement.to).key);
         if (at == vats_.end()) return;
         FinishedVat& vat = at->second;
+        vat.went_in.push_back(&movement);
         const bool harvest =
             records_.from<VatUse>(movement) != nullptr && records_.material(movement).kind == MaterialKind::harvest;
         if (!harvest) {
@@ -179,8 +182,12 @@ public:
     Beside(const Records& records, Key<Colour> colour, Window days, PigmentPool& pool)
         : records_{records}, colour_{colour}, days_{days}, pool_{pool}, leaf_{harvest_lots(records.shop, colour)} {}
 
+    void read() {
+        for (const Movement& movement : records_.movements(days_)) add(movement);
+    }
+
+private:
     void add(const Movement& movement) {
-        if (!days_.contains(movement.on())) return;
         const bool to_lost = movement.to == account(Boundary::lost);
         const bool from_bed = records_.kind(movement.from) == AccountKind::planting;
         if ((to_lost && from_bed) || movement.to == account(Boundary::garden)) {
@@ -208,7 +215,6 @@ public:
         }
     }
 
-private:
     // The planting that time or feed was given to when it was already closed.
     const Planting* tended_after_end(const Movement& movement) const {
         if (const auto* harvest = records_.from<Harvest>(movement)) return records_.shop.find(harvest->planting);
@@ -265,8 +271,7 @@ PigmentPool pigment_pool(const Records& records, Key<Colour> colour, const std::
     pool.without_method = split.without_method;
     pool.vat_cash_fixed = split.cash_share() * number(pool.vat.cash());
     pool.vat_minutes_fixed = split.minutes_share() * number(pool.vat.hands_on);
-    Beside beside{records, colour, days, pool};
-    for (const Movement& movement : records.ledger.movements) beside.add(movement);
+    Beside{records, colour, days, pool}.read();
     return pool;
 }
 

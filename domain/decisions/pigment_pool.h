@@ -40,6 +40,7 @@ struct FinishedVat {
     double grams_lost = 0;
     Cost booked;  // of the whole plate, as it came into the powder's lot
     double plate_grams = 0;
+    std::vector<const Movement*> went_in;  // of the ledger
 
     Cost all() const { return own + carried; }
     bool failed() const { return powder.empty(); }

@@ -2,8 +2,11 @@
 // as a plain number? From here on doubles are allowed, for a decision is an estimate.
 #pragma once
 
+#include <algorithm>
 #include <optional>
+#include <span>
 
+#include "domain/decisions/window.h"
 #include "domain/facts/material_amount.h"
 #include "domain/ledger/ledger.h"
 
@@ -19,6 +22,14 @@ struct Records {
         const FactRef fact = ledger.sources[movement.source].fact;
         return fact.kind == kKindOf<Fact> ? shop.find(Key<Fact>{fact.key}) : nullptr;
     }
+    // Of those days alone: movements stand in the order of their days, so that no other need be looked at.
+    std::span<const Movement> movements(Window days) const {
+        if (days.last < days.first) return {};
+        const auto begin = std::ranges::lower_bound(ledger.movements, days.first, {}, &Movement::on);
+        const auto end = std::ranges::upper_bound(ledger.movements, days.last, {}, &Movement::on);
+        return {begin, end};
+    }
+    std::span<const Movement> movements_since(Day first) const { return movements({first, ledger.as_of}); }
     // The material of a movement with a quantity.
     const Material& material(const Movement& movement) const {
         return shop.all<Material>()[ledger.sources[movement.source].material];

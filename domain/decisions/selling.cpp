@@ -39,9 +39,8 @@ Cost spent_on_powder(const Records& records, Window days) {
         spent.overhead += taking.of_powder(records.shop.find(key)->postage.value_or(Money{}));
         spent.overhead += taking.of_powder(taking.fees).total();
     }
-    for (const Movement& movement : records.ledger.movements) {
-        const bool time = movement.to == account(Boundary::selling) && movement.from != account(Boundary::bills);
-        if (!time || !days.contains(movement.on())) continue;
+    for (const Movement& movement : records.movements(days)) {
+        if (movement.to != account(Boundary::selling) || movement.from == account(Boundary::bills)) continue;
         const auto sale = packed(records, movement);
         const auto taking = sale ? with_powder.find(*sale) : with_powder.end();
         if (taking != with_powder.end()) spent += taking->second.of_powder(movement.cost);
@@ -89,8 +88,8 @@ Selling selling(const Records& records, Window days) {
     result.fee_per_bar = number(fees.payments + fees.bags) / result.bars;
 
     Cost spent = -spent_on_powder(records, days);
-    for (const Movement& movement : records.ledger.movements)
-        if (movement.to == account(Boundary::selling) && days.contains(movement.on())) spent += movement.cost;
+    for (const Movement& movement : records.movements(days))
+        if (movement.to == account(Boundary::selling)) spent += movement.cost;
     result.cost_per_bar = number(spent.cash() - fees.total() - postage) / result.bars;
     result.minutes_per_bar = number(spent.hands_on) / result.bars;
     return result;

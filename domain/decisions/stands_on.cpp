@@ -30,10 +30,13 @@ void weigh_powder(const Records& records, const std::vector<FinishedVat>& vats, 
     std::set<Key<Lot>> lots;
     for (const FinishedVat& vat : vats)
         for (const PowderLot& powder : vat.powder) lots.insert(powder.lot->key);
-    for (const Key<Lot> lot : lots)
-        on.grams_left +=
-            grams(*records.shop.find(records.shop.find(lot)->material), records.state(lot)->left).value_or(0);
-    for (const Movement& movement : records.ledger.movements) {
+    Day first = records.ledger.as_of;
+    for (const Key<Lot> lot : lots) {
+        const LotState& state = *records.state(lot);
+        on.grams_left += grams(*records.shop.find(records.shop.find(lot)->material), state.left).value_or(0);
+        first = std::min(first, state.made.value_or(first));
+    }
+    for (const Movement& movement : records.movements_since(first)) {
         if (movement.quantity == 0 || records.kind(movement.from) != AccountKind::lot ||
             !lots.contains(records.lot(movement.from).key))
             continue;

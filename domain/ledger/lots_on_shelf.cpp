@@ -166,9 +166,10 @@ void LotsOnShelf::take(const StockLine& out, std::uint32_t lot, std::int64_t& wa
     if (taken == 0) return;
     if (out.for_sale && held.ready > out.day) find(FindingCode::sold_before_cured, out, {shop_.all<Lot>()[lot].code});
     if (out.for_sale && holds_.why(lot, out.day)) find(FindingCode::sold_while_held, out, {shop_.all<Lot>()[lot].code});
-    take_off(lot);
+    const bool keeps_its_place = held.open() && taken < held.left;
+    if (!keeps_its_place) take_off(lot);
     held.left -= taken;
-    put_on(lot);
+    if (!keeps_its_place) put_on(lot);
     wanted -= taken;
     stock_.draws.push_back({lot, taken});
 }

@@ -28,10 +28,16 @@ constexpr Wide greatest_common_divisor(Wide a, Wide b) {
     return std::gcd(static_cast<std::int64_t>(a), static_cast<std::int64_t>(b));
 }
 
-// A number >= 0 in lowest terms, so that saponification values of any denominators add up exactly.
+// A number >= 0, so that saponification values of any denominators add up exactly. Brought to lowest terms only where
+// it grows large: a common divisor takes longer than all else that is done to it.
 struct Fraction {
     Wide top = 0;
     Wide bottom = 1;
+
+    // Two products of such numbers, and their sum, stay in range.
+    constexpr bool is_small() const { return top <= kSmall && bottom <= kSmall; }
+    constexpr bool is_one() const { return top == 1 && bottom == 1; }
+    static constexpr Wide kSmall = Wide{1} << 62;
 };
 
 constexpr Fraction lowest(Wide top, Wide bottom) {
@@ -41,26 +47,33 @@ constexpr Fraction lowest(Wide top, Wide bottom) {
     return {top / divisor, bottom / divisor};
 }
 
-Fraction operator*(Fraction a, Fraction b) {
+constexpr Fraction lowest_if_large(Wide top, Wide bottom) {
+    const Fraction result{top, bottom};
+    return result.is_small() ? result : lowest(top, bottom);
+}
+
+constexpr Fraction operator*(Fraction a, Fraction b) {
+    if (b.is_one()) return a;
+    if (a.is_small() && b.is_small()) return lowest_if_large(a.top * b.top, a.bottom * b.bottom);
     const Fraction left = lowest(a.top, b.bottom);
     const Fraction right = lowest(b.top, a.bottom);
     return {product(left.top, right.top), product(left.bottom, right.bottom)};
 }
 
-Fraction operator+(Fraction a, Fraction b) {
-    Wide top = 0;
-    if (a.bottom == b.bottom) {
-        if (__builtin_add_overflow(a.top, b.top, &top)) throw Overflow{};
-        return lowest(top, a.bottom);
+constexpr Fraction operator+(Fraction a, Fraction b) {
+    if (a.is_small() && b.is_small()) {
+        if (a.bottom == b.bottom) return lowest_if_large(a.top + b.top, a.bottom);
+        return lowest_if_large(a.top * b.bottom + b.top * a.bottom, a.bottom * b.bottom);
     }
+    Wide top = 0;
     const Wide shared = greatest_common_divisor(a.bottom, b.bottom);
     if (__builtin_add_overflow(product(a.top, b.bottom / shared), product(b.top, a.bottom / shared), &top))
         throw Overflow{};
     return lowest(top, product(a.bottom / shared, b.bottom));
 }
 
-Fraction fraction(Ratio ratio) {
-    return lowest(ratio.top, ratio.bottom);
+constexpr Fraction fraction(Ratio ratio) {
+    return {ratio.top, ratio.bottom};
 }
 
 Quantity milligrams(Fraction mass) {

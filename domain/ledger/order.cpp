@@ -46,10 +46,7 @@ public:
         bench();
         stall();
         working_day();
-        std::ranges::sort(events_, [](const Event& a, const Event& b) {
-            return std::tie(a.day, a.phase, a.content, a.kind, a.key, a.assumed) <
-                   std::tie(b.day, b.phase, b.content, b.kind, b.key, b.assumed);
-        });
+        sort();
         makers_first();
         return std::move(events_);
     }
@@ -82,6 +79,29 @@ private:
     template <class Fact>
     void makes(const Fact& fact, Key<Lot> lot) {
         made_.push_back({lot.number, fact.date, {kKindOf<Fact>, fact.key.number}});
+    }
+
+    // By day and phase first, in one number each: events are large, and few share both.
+    void sort() {
+        struct When {
+            std::int64_t moment = 0;
+            std::uint32_t at = 0;
+        };
+        std::vector<When> order;
+        order.reserve(events_.size());
+        for (const Event& event : events_)
+            order.push_back({std::int64_t{event.day.time_since_epoch().count()} << 8 | static_cast<int>(event.phase),
+                             static_cast<std::uint32_t>(order.size())});
+        std::ranges::sort(order, [this](const When& one, const When& other) {
+            if (one.moment != other.moment) return one.moment < other.moment;
+            const Event& a = events_[one.at];
+            const Event& b = events_[other.at];
+            return std::tie(a.content, a.kind, a.key, a.assumed) < std::tie(b.content, b.kind, b.key, b.assumed);
+        });
+        std::vector<Event> sorted;
+        sorted.reserve(events_.size());
+        for (const When& each : order) sorted.push_back(events_[each.at]);
+        events_ = std::move(sorted);
     }
 
     void stock() {

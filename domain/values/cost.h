@@ -27,7 +27,14 @@ struct Cost {
         return *this;
     }
     constexpr Cost operator-() const { return {-materials, -labour, -energy, -overhead, -hands_on}; }
-    constexpr Cost& operator-=(const Cost& other) { return *this += -other; }
+    constexpr Cost& operator-=(const Cost& other) {
+        materials -= other.materials;
+        labour -= other.labour;
+        energy -= other.energy;
+        overhead -= other.overhead;
+        hands_on -= other.hands_on;
+        return *this;
+    }
     friend constexpr Cost operator+(Cost a, const Cost& b) { return a += b; }
     friend constexpr Cost operator-(Cost a, const Cost& b) { return a -= b; }
     friend constexpr bool operator==(const Cost&, const Cost&) = default;

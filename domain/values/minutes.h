@@ -23,8 +23,11 @@ public:
         count_ = checked_add(count_, other.count_);
         return *this;
     }
-    constexpr Minutes& operator-=(Minutes other) { return *this += -other; }
-    constexpr Minutes operator-() const { return Minutes{narrow(-static_cast<Wide>(count_))}; }
+    constexpr Minutes& operator-=(Minutes other) {
+        count_ = checked_subtract(count_, other.count_);
+        return *this;
+    }
+    constexpr Minutes operator-() const { return Minutes{checked_subtract(0, count_)}; }
     friend constexpr Minutes operator+(Minutes a, Minutes b) { return a += b; }
     friend constexpr Minutes operator-(Minutes a, Minutes b) { return a -= b; }
     friend constexpr auto operator<=>(Minutes, Minutes) = default;

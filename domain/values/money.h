@@ -25,8 +25,11 @@ public:
         count_ = checked_add(count_, other.count_);
         return *this;
     }
-    constexpr Money& operator-=(Money other) { return *this += -other; }
-    constexpr Money operator-() const { return Money{narrow(-static_cast<Wide>(count_))}; }
+    constexpr Money& operator-=(Money other) {
+        count_ = checked_subtract(count_, other.count_);
+        return *this;
+    }
+    constexpr Money operator-() const { return Money{checked_subtract(0, count_)}; }
     friend constexpr Money operator+(Money a, Money b) { return a += b; }
     friend constexpr Money operator-(Money a, Money b) { return a -= b; }
     friend constexpr auto operator<=>(Money, Money) = default;

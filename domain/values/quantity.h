@@ -45,7 +45,9 @@ public:
         return *this;
     }
     constexpr Quantity& operator-=(Quantity other) {
-        return *this += Quantity{other.kind_, narrow(-static_cast<Wide>(other.base_))};
+        if (kind_ != other.kind_) throw KindsMixed{};
+        base_ = checked_subtract(base_, other.base_);
+        return *this;
     }
     friend constexpr Quantity operator+(Quantity a, Quantity b) { return a += b; }
     friend constexpr Quantity operator-(Quantity a, Quantity b) { return a -= b; }
