@@ -87,7 +87,11 @@ void Frame::build() {
             case Place::cupboard: made = new WorkPage(pages_, *this, cupboard_place()); break;
             case Place::vat: made = new WorkPage(pages_, *this, vat_place()); break;
             case Place::verdict: made = verdict_ = new VerdictPage(pages_, *this); break;
-            case Place::today: made = new WorkPage(pages_, *this, today_place()); break;
+            case Place::today:
+                made =
+                    new WorkPage(pages_, *this,
+                                 today_place([this] { return open_ ? open_->clocks() : std::vector<RunningClock>{}; }));
+                break;
             case Place::bench: made = new WorkPage(pages_, *this, bench_place()); break;
             case Place::garden: made = new WorkPage(pages_, *this, garden_place()); break;
             case Place::stall: made = new WorkPage(pages_, *this, stall_place()); break;
