@@ -12,16 +12,21 @@ class Roomy : public Control {
 public:
     template <class... Arguments>
     explicit Roomy(Arguments&&... arguments) : Control(std::forward<Arguments>(arguments)...) {
-        this->SetSize(kLeast, kLeast);
+        this->SetSize(kAtFirst, kAtFirst);
     }
 
 protected:
     void DoMoveWindow(int x, int y, int width, int height) override {
-        Control::DoMoveWindow(x, y, std::max(width, kLeast), std::max(height, kLeast));
+        const int least = laid_out_ ? kLeast : kAtFirst;
+        Control::DoMoveWindow(x, y, std::max(width, least), std::max(height, least));
+        laid_out_ = laid_out_ || (width >= kLeast && height >= kLeast && (width != kAtFirst || height != kAtFirst));
     }
 
 private:
-    static constexpr int kLeast = 120;  // pixels; nothing that is laid out is smaller
+    // In pixels. Nothing that is laid out is smaller; what is not has room for a heading of several lines.
+    static constexpr int kLeast = 120;
+    static constexpr int kAtFirst = 320;
+    bool laid_out_ = false;
 };
 
 }  // namespace dyestead::gui

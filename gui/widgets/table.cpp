@@ -18,7 +18,7 @@ namespace {
 constexpr int kAroundCell = 12;
 constexpr int kAroundHeading = 24;
 constexpr int kLeastWords = 100;
-constexpr int kWordsOfAList = 170;  // of a name: the last columns are left out before it is cut shorter than this
+constexpr int kWordsOfAList = 130;  // of a name: the last columns are left out before it is cut shorter than this
 constexpr int kLeastFigures = 60;
 constexpr std::size_t kRowsMeasured = 200;
 
