@@ -27,6 +27,7 @@
 #include "gui/places/work_page.h"
 #include "gui/widgets/heading.h"
 #include "gui/widgets/paddings.h"
+#include "gui/widgets/roomy.h"
 #include "gui/widgets/table.h"
 #include "gui/widgets/text.h"
 #include "gui/widgets/text_scale.h"
@@ -54,6 +55,7 @@ Frame::Frame(std::unique_ptr<FileChooser> chooser, Place first)
     SetMenuBar(make_menus(recent_));
     build();
     bind_commands();
+    SetIcons(program_picture());
     SetMinSize(FromDIP(kLeastSize));
     SetSize(FromDIP(kFirstSize));
     wxPersistentRegisterAndRestore(this, "frame");
@@ -66,8 +68,8 @@ Frame::Frame(std::unique_ptr<FileChooser> chooser, Place first)
 
 void Frame::build() {
     auto* all = new wxPanel(this);
-    list_ = new wxListBox(all, wxID_ANY, wxDefaultPosition, wxSize{for_text(*this, kListWidth), -1}, 0, nullptr,
-                          wxLB_SINGLE | wxBORDER_NONE);
+    list_ = new Roomy<wxListBox>(all, wxID_ANY, wxDefaultPosition, wxSize{for_text(*this, kListWidth), -1}, 0, nullptr,
+                                 wxLB_SINGLE | wxBORDER_NONE);
     for (const Place place : kPlaces) list_->Append(shown(place_name(place)));
     list_->SetFont(list_->GetFont().Scaled(1.1F));
     set_accessible_name(*list_, reports::say("Places"));
@@ -85,7 +87,11 @@ void Frame::build() {
             case Place::cupboard: made = new WorkPage(pages_, *this, cupboard_place()); break;
             case Place::vat: made = new WorkPage(pages_, *this, vat_place()); break;
             case Place::verdict: made = verdict_ = new VerdictPage(pages_, *this); break;
-            case Place::today: made = new WorkPage(pages_, *this, today_place()); break;
+            case Place::today:
+                made =
+                    new WorkPage(pages_, *this,
+                                 today_place([this] { return open_ ? open_->clocks() : std::vector<RunningClock>{}; }));
+                break;
             case Place::bench: made = new WorkPage(pages_, *this, bench_place()); break;
             case Place::garden: made = new WorkPage(pages_, *this, garden_place()); break;
             case Place::stall: made = new WorkPage(pages_, *this, stall_place()); break;
@@ -217,6 +223,11 @@ void Frame::go_to(Place place) {
     place_ = place;
     bar_->Dismiss();  // what it said was about where one was
     show_place();
+}
+
+void Frame::go_to(Place place, FactRef record) {
+    go_to(place);
+    if (open_) page()->select(record);
 }
 
 void Frame::show_place() {

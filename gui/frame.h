@@ -38,6 +38,7 @@ public:
     // Shows the shop, or says in one sentence why it cannot and leaves the window empty.
     void open(const std::filesystem::path& path, db::Claiming claiming = db::Claiming::if_free);
     void go_to(Place place) override;
+    void go_to(Place place, FactRef record) override;
     bool can_record() const override;
     bool may_record() override;
     bool can_correct(FactRef record) override;

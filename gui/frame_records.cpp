@@ -120,7 +120,12 @@ void Frame::show_undo() {
 }
 
 void Frame::keep_draft(const std::string& form, std::vector<std::pair<std::string, std::string>> fields) {
-    if (open_) open_->keep_draft({form, std::move(fields)});
+    if (!open_) return;
+    const auto before = open_->clocks();
+    open_->keep_draft({form, std::move(fields)});
+    if (open_->clocks() == before) return;
+    behind_[static_cast<std::size_t>(Place::today)] = true;
+    show_waiting(open_->books());
 }
 
 std::vector<std::pair<std::string, std::string>> Frame::draft_of(const std::string& form) {

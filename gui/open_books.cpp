@@ -4,6 +4,7 @@
 #include "db/trouble.h"
 #include "domain/ledger/replay.h"
 #include "gui/guarded.h"
+#include "gui/today.h"
 #include "reports/words/title_words.h"
 #include "reports/words/trouble_words.h"
 
@@ -29,7 +30,9 @@ OpenBooks::OpenBooks(const std::filesystem::path& path, Day today, db::Claiming 
     : claim_{path, "Dyestead", claiming},
       can_write_{!claim_.holder()},
       file_{open_shop(path, can_write_)},
-      ledger_{replay(file_.shop(), shown_day(file_.shop(), today))} {}
+      ledger_{replay(file_.shop(), shown_day(file_.shop(), today))} {
+    look_at_clocks();
+}
 
 bool OpenBooks::read_if_changed(Day today) {
     if (!file_.refresh()) return false;
@@ -79,6 +82,14 @@ void OpenBooks::keep_draft(const db::Draft& draft) noexcept {
     } catch (...) {
         report_failure("keeping a draft", std::current_exception());
     }
+    look_at_clocks();
+}
+
+void OpenBooks::look_at_clocks() noexcept {
+    clocks_.clear();
+    for (const db::Draft& draft : drafts())
+        if (const auto pan = read_pan(draft.form, draft.fields); pan && pan->clock.running)
+            clocks_.push_back({pan->vat, wall_clock().local(*pan->clock.running)});
 }
 
 std::vector<db::Draft> OpenBooks::drafts() noexcept {

@@ -9,6 +9,7 @@
 #include "db/open_shop.h"
 #include "domain/ledger/ledger.h"
 #include "gui/models/form/form.h"
+#include "gui/models/vat/at_the_pan.h"
 
 namespace dyestead::gui {
 
@@ -45,18 +46,22 @@ public:
     // A form half filled in, under its code. Trouble is swallowed: a draft that cannot be kept is no reason to stop.
     void keep_draft(const db::Draft& draft) noexcept;
     std::vector<db::Draft> drafts() noexcept;
+    // The vats' clocks, which live among the drafts.
+    const std::vector<RunningClock>& clocks() const { return clocks_; }
 
     // Why no backup could be taken before today's first change; blank when all is well.
     const std::string& backup_trouble() const { return backup_trouble_; }
 
 private:
     void back_up() noexcept;
+    void look_at_clocks() noexcept;
 
     db::Claim claim_;
     bool can_write_ = true;
     std::string backup_trouble_;
     db::OpenShop file_;
     Ledger ledger_;
+    std::vector<RunningClock> clocks_;
 };
 
 }  // namespace dyestead::gui

@@ -2,12 +2,16 @@
 #pragma once
 
 #include <wx/dataview.h>
+#include <wx/iconbndl.h>
 #include <string>
 
 namespace dyestead::gui {
 
 // The name under which the desktop and screen readers know the program. To be called before any window is made.
 void set_program_name(const std::string& name);
+
+// The program's own picture, for window lists and title bars; an empty one where it is not installed.
+wxIconBundle program_picture();
 
 // What a screen reader calls a control that no label stands before: a table, a list, a slider, a picture.
 void set_accessible_name(wxWindow& window, const std::string& name);

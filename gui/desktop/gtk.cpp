@@ -2,6 +2,10 @@
 
 #include <gtk/gtk.h>
 
+#include <wx/bmpbndl.h>
+#include <wx/filename.h>
+#include <wx/stdpaths.h>
+
 namespace dyestead::gui {
 
 namespace {
@@ -32,6 +36,21 @@ void align_labels_in(GtkWidget* widget, gpointer side) {
 
 void set_program_name(const std::string& name) {
     g_set_prgname(name.c_str());
+}
+
+wxIconBundle program_picture() {
+    wxFileName file{wxStandardPaths::Get().GetExecutablePath()};
+    file.RemoveLastDir();
+    for (const char* folder : {"share", "icons", "hicolor", "scalable", "apps"}) file.AppendDir(folder);
+    file.SetFullName("dyestead.svg");
+    wxIconBundle picture;
+    if (!file.FileExists()) return picture;
+    for (const int size : {16, 32, 48, 128}) {
+        const wxSize square{size, size};
+        const wxBitmapBundle drawn = wxBitmapBundle::FromSVGFile(file.GetFullPath(), square);
+        if (drawn.IsOk()) picture.AddIcon(drawn.GetIcon(square));
+    }
+    return picture;
 }
 
 void set_accessible_name(wxWindow& window, const std::string& name) {

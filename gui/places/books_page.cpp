@@ -17,6 +17,7 @@
 #include "gui/places/work_page.h"
 #include "gui/widgets/document_view.h"
 #include "gui/widgets/paddings.h"
+#include "gui/widgets/roomy.h"
 #include "gui/widgets/text.h"
 #include "gui/widgets/text_scale.h"
 #include "gui/widgets/wrapped_text.h"
@@ -35,7 +36,7 @@ constexpr int kAboutWidth = 220;
 }  // namespace
 
 BooksPage::BooksPage(wxWindow* parent, Host& host) : Page(parent), host_{host} {
-    tabs_ = new wxNotebook(this, wxID_ANY);
+    tabs_ = new Roomy<wxNotebook>(this, wxID_ANY);
     set_accessible_name(*tabs_, say("Books"));
     auto* asking = new wxPanel(tabs_);
     build_ask(*asking);
@@ -54,7 +55,7 @@ BooksPage::BooksPage(wxWindow* parent, Host& host) : Page(parent), host_{host} {
 
 void BooksPage::build_ask(wxWindow& page) {
     auto* question = new wxStaticText(&page, wxID_ANY, shown(say("&Question")));
-    list_ = new wxListBox(&page, wxID_ANY, wxDefaultPosition, wxSize{for_text(*this, kListWidth), -1});
+    list_ = new Roomy<wxListBox>(&page, wxID_ANY, wxDefaultPosition, wxSize{for_text(*this, kListWidth), -1});
     set_accessible_name(*list_, say("Question"));
     switch_off_type_ahead(*list_);
     give_rows_room(*list_, FromDIP(kNear), FromDIP(kNear));

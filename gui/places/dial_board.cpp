@@ -21,7 +21,7 @@ namespace dyestead::gui {
 namespace {
 
 constexpr int kFieldWidth = 78;
-constexpr int kSliderWidth = 90;
+constexpr int kSliderWidth = 60;
 
 int steps_of(const Dial& dial) {
     return std::max(1, static_cast<int>(std::lround((dial.high - dial.low) / dial.step)));

@@ -25,6 +25,8 @@ public:
     virtual bool can_record() const = 0;
     virtual bool may_record() = 0;
     virtual void go_to(Place place) = 0;
+    // And there to the record's line.
+    virtual void go_to(Place place, FactRef record) = 0;
     // Whether some place has a form for the record; going there with it open.
     virtual bool can_correct(FactRef record) = 0;
     virtual void correct(FactRef record) = 0;
@@ -52,6 +54,8 @@ public:
     virtual std::vector<wxWindow*> parts() = 0;
     // What is selected in its list.
     virtual std::optional<FactRef> selected() const { return std::nullopt; }
+    // Shows the line of the record, in whichever list it stands. Places without lines stay still.
+    virtual void select(FactRef /*record*/) {}
     // Ctrl+F, and Ctrl+G: the figures of the picture as a list, and back. Places without either stay still.
     virtual void find() {}
     virtual void show_figures() {}

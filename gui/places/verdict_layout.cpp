@@ -14,6 +14,7 @@
 #include "gui/widgets/form_panel.h"
 #include "gui/widgets/paddings.h"
 #include "gui/widgets/picture.h"
+#include "gui/widgets/roomy.h"
 #include "gui/widgets/table.h"
 #include "gui/widgets/text.h"
 #include "gui/widgets/text_scale.h"
@@ -40,15 +41,15 @@ void VerdictPage::build() {
     sheet_->ShowScrollbars(wxSHOW_SB_NEVER, wxSHOW_SB_DEFAULT);
 
     auto* column = new wxBoxSizer(wxVERTICAL);
-    column->Add(top_row(), wxSizerFlags{}.Expand().Border(wxBOTTOM, FromDIP(kNear)));
+    column->Add(top_row(), wxSizerFlags{}.Expand().Border(wxBOTTOM, FromDIP(2)));
     headline_ = new WrappedText(sheet_, TextSize::headline);
-    column->Add(headline_, wxSizerFlags{}.Expand().Border(wxBOTTOM, FromDIP(kNear)));
+    column->Add(headline_, wxSizerFlags{}.Expand().Border(wxBOTTOM, FromDIP(2)));
     for (std::size_t i = 0; i < kLines; ++i) {
         lines_.push_back(new WrappedText(sheet_, TextSize::plain));
         column->Add(lines_.back(), wxSizerFlags{}.Expand().Border(wxTOP, FromDIP(2)));
     }
     below_ = columns();
-    column->Add(below_, wxSizerFlags{1}.Expand().Border(wxTOP, FromDIP(kApart)));
+    column->Add(below_, wxSizerFlags{1}.Expand().Border(wxTOP, FromDIP(kNear)));
     auto* edge = new wxBoxSizer(wxVERTICAL);
     edge->AddSpacer(FromDIP(kNear));
     edge->Add(column, wxSizerFlags{1}.Expand().Border(wxLEFT | wxRIGHT | wxBOTTOM, FromDIP(kEdge)));
@@ -88,7 +89,7 @@ wxBoxSizer* VerdictPage::columns() {
     board_ = new DialBoard(sheet_);
     picture_ = new Picture(sheet_, say("What one bar costs, as a picture; Ctrl+G shows its figures"));
     figures_ = new Table(sheet_, say("The figures of the picture"), Sorting::as_given);
-    tables_ = new wxNotebook(sheet_, wxID_ANY);
+    tables_ = new Roomy<wxNotebook>(sheet_, wxID_ANY);
     tables_->SetMinSize(wxSize{-1, for_text(*this, kLeastTables)});  // what it stands on is seen; rows scroll
     set_accessible_name(*tables_, say("Figures"));
     side_by_side_ = new Table(tables_, say("Side by side"), Sorting::as_given);

@@ -27,6 +27,13 @@ namespace dyestead::gui {
 
 using reports::say;
 
+namespace {
+
+constexpr int kBeside = 780;  // the least width in which dials and figures stand side by side
+constexpr int kAtOnce = 640;  // the least height in which nothing has to scroll
+
+}  // namespace
+
 VerdictPage::VerdictPage(wxWindow* parent, Host& host) : Page(parent), host_{host} {
     build();
     keeper_ = std::make_unique<FormKeeper>(*form_, host_, [this] { closed_form(); });
@@ -63,9 +70,9 @@ VerdictPage::VerdictPage(wxWindow* parent, Host& host) : Page(parent), host_{hos
     };
     sheet_->Bind(wxEVT_SIZE, [this](wxSizeEvent& event) {
         event.Skip();
-        // Once for each width: laying out makes size events of its own.
-        if (event.GetSize().x == settled_width_) return;
-        settled_width_ = event.GetSize().x;
+        // Once for each size: laying out makes size events of its own.
+        if (event.GetSize() == settled_) return;
+        settled_ = event.GetSize();
         CallAfter([this] { guarded("laying out the verdict", [&] { settle(); }); });
     });
 }
@@ -211,10 +218,13 @@ void VerdictPage::back_to_records() {
 
 // What wraps learns its width in one layout and gets its height in the next; so do the columns below it.
 void VerdictPage::settle() {
-    below_->SetOrientation(narrow() ? wxVERTICAL : wxHORIZONTAL);
-    // Side by side all is seen at once, rows scroll; one below the other the sheet scrolls, and nothing within it.
-    picture_->may_be_low(!narrow());
-    side_by_side_->SetMinSize({-1, narrow() ? side_by_side_->full_height() : -1});
+    const bool beside = GetSize().x >= for_text(*this, kBeside);
+    below_->SetOrientation(beside ? wxHORIZONTAL : wxVERTICAL);
+    // Where all is seen at once, rows scroll; else the sheet scrolls, and nothing within it: the dials and the table of
+    // what decides stand above what is below the edge.
+    const bool at_once = beside && GetSize().y >= for_text(*this, kAtOnce);
+    picture_->may_be_low(at_once);
+    side_by_side_->SetMinSize({-1, at_once ? -1 : side_by_side_->full_height()});
     for (int i = 0; i < 3; ++i) {
         sheet_->Layout();
         sheet_->FitInside();

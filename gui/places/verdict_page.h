@@ -64,7 +64,7 @@ private:
     std::optional<Verdict> verdict_;
     std::optional<Dials> dials_;
     bool list_of_figures_ = false;
-    int settled_width_ = 0;
+    wxSize settled_{};
 
     wxInfoBar* bar_ = nullptr;
     wxScrolledWindow* sheet_ = nullptr;

@@ -54,7 +54,8 @@ WorkPage::~WorkPage() = default;
 
 // A form needs the height more than the lists need the width.
 void WorkPage::arrange() {
-    narrow() && !parts_->form->is_open() ? stand_stacked(*parts_) : stand_side_by_side(*parts_);
+    if (!narrow()) return stand_side_by_side(*parts_, Wider::lists);
+    parts_->form->is_open() ? stand_side_by_side(*parts_, Wider::form) : stand_stacked(*parts_);
 }
 
 void WorkPage::show(const Books& books) {
@@ -231,7 +232,7 @@ void WorkPage::open_selected() {
     const auto row = selected();
     if (!row || !books_) return;
     if (const auto place = model_->leads_to(*books_, tab(), *row)) {
-        CallAfter([this, place] { guarded("going to a place", [&] { host_.go_to(*place); }); });
+        CallAfter([this, place, record = *row] { guarded("going to a place", [&] { host_.go_to(*place, record); }); });
         return;
     }
     correct_selected();
@@ -266,6 +267,25 @@ void WorkPage::closed_form() {
     parts_->right->SetSelection(0);
     show_picture();
     if (tab() < tables_.size()) tables_[tab()]->SetFocus();
+}
+
+// Letters that were looked for could hide it.
+void WorkPage::select(FactRef record) {
+    const auto look = [&] {
+        for (std::size_t i = 0; i < listings_.size() && i < tables_.size(); ++i) {
+            const auto& rows = listings_[i].rows;
+            const auto found = std::ranges::find(rows, record);
+            if (found == rows.end()) continue;
+            parts_->tabs->SetSelection(i);
+            tables_[i]->select(static_cast<std::size_t>(found - rows.begin()));
+            tables_[i]->SetFocus();
+            return true;
+        }
+        return false;
+    };
+    if (look() || parts_->find->IsEmpty()) return;
+    parts_->find->Clear();
+    look();
 }
 
 void WorkPage::find() {

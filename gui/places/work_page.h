@@ -33,6 +33,7 @@ public:
     void correct(FactRef record) override;
     std::size_t waiting(const Books& books) const override;
     std::optional<FactRef> selected() const override;
+    void select(FactRef record) override;
     std::optional<reports::Document> paper() const override;
 
 private:

@@ -7,12 +7,14 @@
 #include <wx/stattext.h>
 #include <wx/textctrl.h>
 #include <wx/wrapsizer.h>
+#include <algorithm>
 
 #include "gui/desktop/desktop.h"
 #include "gui/places/work_page.h"
 #include "gui/widgets/form_panel.h"
 #include "gui/widgets/paddings.h"
 #include "gui/widgets/picture.h"
+#include "gui/widgets/roomy.h"
 #include "gui/widgets/table.h"
 #include "gui/widgets/text.h"
 #include "gui/widgets/text_scale.h"
@@ -29,6 +31,7 @@ constexpr int kRightWidth = 408;
 constexpr int kFindWidth = 180;
 constexpr int kDetailHeight = 120;
 constexpr int kPictureHeight = 170;
+constexpr int kPictureWidth = 300;
 constexpr std::size_t kBelowMiddle = 2;  // after the row of buttons and the middle
 
 void told_part(WorkParts& parts, wxWindow& page) {
@@ -50,6 +53,12 @@ void told_part(WorkParts& parts, wxWindow& page) {
     parts.told->SetSizer(column);
 }
 
+// How the lists share the middle with what stands beside or under them.
+void share_out(const WorkParts& parts, int lists, int beside) {
+    parts.middle->GetItem(parts.tabs)->SetProportion(lists);
+    parts.middle->GetItem(parts.beside)->SetProportion(beside);
+}
+
 }  // namespace
 
 WorkParts lay_out_work(WorkPage& page, const std::vector<std::string>& cautions) {
@@ -58,7 +67,7 @@ WorkParts lay_out_work(WorkPage& page, const std::vector<std::string>& cautions)
     parts.find = new wxTextCtrl(&page, wxID_ANY, wxString{}, wxDefaultPosition, wxSize{for_text(page, kFindWidth), -1});
     parts.buttons = new wxPanel(&page);
     parts.buttons->SetSizer(new wxWrapSizer(wxHORIZONTAL, wxREMOVE_LEADING_SPACES));
-    parts.tabs = new wxNotebook(&page, wxID_ANY);
+    parts.tabs = new Roomy<wxNotebook>(&page, wxID_ANY);
     set_accessible_name(*parts.tabs, say("Lists"));
     parts.right = new wxSimplebook(&page);
     parts.right->SetMinSize(wxSize{for_text(page, kRightWidth), -1});
@@ -76,9 +85,12 @@ WorkParts lay_out_work(WorkPage& page, const std::vector<std::string>& cautions)
     parts.below->Hide();
     parts.picture_says = new WrappedText(&page, TextSize::small);
 
+    auto* finding = new wxBoxSizer(wxHORIZONTAL);  // level with the first row of buttons
+    finding->SetMinSize(wxSize{-1, wxButton::GetDefaultSize(&page).y});
+    finding->Add(label, wxSizerFlags{}.CentreVertical().Border(wxRIGHT, page.FromDIP(kNear)));
+    finding->Add(parts.find, wxSizerFlags{}.CentreVertical().Border(wxRIGHT, page.FromDIP(kApart)));
     auto* top = new wxBoxSizer(wxHORIZONTAL);
-    top->Add(label, wxSizerFlags{}.CentreVertical().Border(wxRIGHT, page.FromDIP(kNear)));
-    top->Add(parts.find, wxSizerFlags{}.CentreVertical().Border(wxRIGHT, page.FromDIP(kApart)));
+    top->Add(finding, wxSizerFlags{}.Top());
     top->Add(parts.buttons, wxSizerFlags{1}.Expand());
     parts.beside = new wxBoxSizer(wxHORIZONTAL);
     parts.beside->Add(parts.right, wxSizerFlags{1}.Expand());
@@ -106,14 +118,24 @@ WorkParts lay_out_work(WorkPage& page, const std::vector<std::string>& cautions)
     return parts;
 }
 
-void stand_side_by_side(const WorkParts& parts) {
+void stand_side_by_side(const WorkParts& parts, Wider wider) {
+    share_out(parts, wider == Wider::lists ? 3 : 2, wider == Wider::lists ? 2 : 3);
+    parts.right->SetMinSize(wxSize{for_text(*parts.tabs, kRightWidth), -1});
     if (parts.middle->GetOrientation() == wxHORIZONTAL) return;
     parts.beside->Detach(parts.pictured);
     parts.column->Insert(kBelowMiddle, parts.pictured, wxSizerFlags{}.Expand());
     parts.middle->SetOrientation(wxHORIZONTAL);
 }
 
+// A few words about what is selected need less height than a table or a picture; and the table's words take what width
+// the picture can spare.
 void stand_stacked(const WorkParts& parts) {
+    const bool words_alone = !parts.detail->IsShown() && !parts.below->IsShown();
+    share_out(parts, 3, words_alone ? 1 : 2);
+    const int least = for_text(*parts.tabs, kRightWidth);
+    const int most = parts.tabs->GetParent()->GetClientSize().x - for_text(*parts.tabs, kPictureWidth);
+    const int wanted = parts.detail->IsShown() ? parts.detail->full_width() : 0;
+    parts.right->SetMinSize(wxSize{std::max(least, std::min(wanted, most)), -1});
     if (parts.middle->GetOrientation() == wxVERTICAL) return;
     parts.column->Detach(parts.pictured);
     parts.beside->Add(parts.pictured, wxSizerFlags{1}.Expand().Border(wxLEFT, parts.tabs->FromDIP(kApart)));

@@ -43,9 +43,10 @@ struct WorkParts {
 
 WorkParts lay_out_work(WorkPage& page, const std::vector<std::string>& cautions);
 
-// Side by side, with the picture below both; or the lists over the whole width, and below them what is selected and its
-// picture side by side.
-void stand_side_by_side(const WorkParts& parts);
+// Side by side, with the picture below both, and more room for the lists or for the form; or the lists over the whole
+// width, and below them what is selected and its picture side by side.
+enum class Wider { lists, form };
+void stand_side_by_side(const WorkParts& parts, Wider wider);
 void stand_stacked(const WorkParts& parts);
 
 }  // namespace dyestead::gui

@@ -18,6 +18,7 @@ namespace {
 constexpr int kAroundCell = 12;
 constexpr int kAroundHeading = 24;
 constexpr int kLeastWords = 100;
+constexpr int kWordsOfAList = 130;  // of a name: the last columns are left out before it is cut shorter than this
 constexpr int kLeastFigures = 60;
 constexpr std::size_t kRowsMeasured = 200;
 
@@ -27,13 +28,13 @@ int line_width(const wxDC& canvas, const wxString& text) {
     return widest;
 }
 
-// A heading wider than what stands under it goes over two lines, at the space that leaves it narrowest, so that the
+// A heading wider than what stands under it goes over several lines, at the spaces that leave it narrowest, so that the
 // room is left to words.
-wxString broken(const wxDC& canvas, const wxString& heading, int room) {
+wxString broken(const wxDC& canvas, const wxString& heading, int room, std::size_t lines) {
     wxString best = heading;
-    if (line_width(canvas, heading) <= room) return best;
+    if (lines <= 1 || line_width(canvas, heading) <= room) return best;
     for (std::size_t at = heading.find(' '); at != wxString::npos; at = heading.find(' ', at + 1)) {
-        const wxString tried = heading.substr(0, at) + "\n" + heading.substr(at + 1);
+        const wxString tried = heading.substr(0, at) + "\n" + broken(canvas, heading.substr(at + 1), room, lines - 1);
         if (line_width(canvas, tried) < line_width(canvas, best)) best = tried;
     }
     return best;
@@ -47,7 +48,7 @@ bool same_headings(const std::vector<reports::Column>& one, const std::vector<re
 }  // namespace
 
 Table::Table(wxWindow* parent, const std::string& accessible_name, Sorting sorting)
-    : wxDataViewCtrl(parent, wxID_ANY, wxDefaultPosition, wxDefaultSize, wxDV_ROW_LINES | wxBORDER_THEME),
+    : Roomy(parent, wxID_ANY, wxDefaultPosition, wxDefaultSize, wxDV_ROW_LINES | wxBORDER_THEME),
       model_{new TableModel},
       sorting_{sorting} {
     AssociateModel(model_.get());
@@ -79,16 +80,17 @@ void Table::show(reports::Table table) {
 // Widths are measured here: a column that sizes itself asks for every cell of the table.
 void Table::set_columns() {
     ClearColumns();
-    in_one_line_.clear();
-    in_two_lines_.clear();
+    widths_ = {};
     fitted_ = 0;
     const auto& table = model_->table();
     wxClientDC canvas(this);
     for (unsigned i = 0; i < table.columns.size(); ++i) {
         int widest_cell = 0;
+        bool codes = true;  // then what differs stands at the end
         canvas.SetFont(table.emphasise_last_row ? GetFont().Bold() : GetFont());
         for (std::size_t row = 0; row < std::min(table.rows.size(), kRowsMeasured); ++row) {
             if (i >= table.rows[row].size()) continue;
+            codes = codes && table.rows[row][i].shown.find(' ') == std::string::npos;
             const int cell = canvas.GetTextExtent(shown(table.rows[row][i].shown)).x;
             widest_cell = std::max(widest_cell, cell + FromDIP(kAroundCell));
         }
@@ -100,61 +102,94 @@ void Table::set_columns() {
             const int width = std::max(least, widest_cell);
             // Words may be cut short where it is narrow, and headings of figures where it is narrower still; figures
             // never.
-            if (figures)
-                return Width{lines, width, width,
-                             std::clamp(widest_cell, std::min(for_text(*this, kLeastFigures), width), width)};
+            if (figures) {
+                const int tightest = std::clamp(widest_cell, std::min(for_text(*this, kLeastFigures), width), width);
+                return Width{lines, width, tightest, width, tightest};
+            }
             const int words = std::clamp(for_text(*this, kLeastWords), least, width);
-            return Width{lines, width, words, words};
+            return Width{lines, width, std::clamp(for_text(*this, kWordsOfAList), least, width), words, words};
         };
-        in_one_line_.push_back(width_under(heading));
-        in_two_lines_.push_back(width_under(broken(canvas, heading, widest_cell - FromDIP(kAroundHeading))));
+        for (std::size_t lines = 0; lines < widths_.size(); ++lines)
+            widths_[lines].push_back(
+                width_under(broken(canvas, heading, widest_cell - FromDIP(kAroundHeading), lines + 1)));
         int flags = wxDATAVIEW_COL_RESIZABLE;
         if (sorting_ == Sorting::by_heading) flags |= wxDATAVIEW_COL_SORTABLE;
-        AppendTextColumn(heading, i, wxDATAVIEW_CELL_INERT, in_one_line_.back().natural,
-                         figures ? wxALIGN_RIGHT : wxALIGN_LEFT, flags);
+        auto* column = AppendTextColumn(heading, i, wxDATAVIEW_CELL_INERT, widths_.front().back().natural,
+                                        figures ? wxALIGN_RIGHT : wxALIGN_LEFT, flags);
+        if (!figures) column->GetRenderer()->EnableEllipsize(codes ? wxELLIPSIZE_MIDDLE : wxELLIPSIZE_END);
     }
     align_heading_lines(*this);
     fit(GetSize().x);
 }
 
-// Where the columns ask for more than there is, headings go over two lines first.
+int Table::wanted(const std::vector<Width>& widths) {
+    return std::accumulate(
+        widths.begin(), widths.end(), 0, [](int sum, const Width& each) { return sum + each.natural; });
+}
+
+int Table::full_width() const {
+    return wanted(widths_[1]) + 2 * FromDIP(kAroundCell);
+}
+
+// Where the columns ask for more than there is, headings go over several lines first.
 void Table::fit(int width) {
     const int there = width - FromDIP(kAroundCell);
-    if (in_one_line_.empty() || there < for_text(*this, kLeastWords) || there == fitted_)
+    if (widths_.front().empty() || there < for_text(*this, kLeastWords) || there == fitted_)
         return;  // or not laid out yet
     fitted_ = there;
-    int wanted = 0;
-    for (const Width& each : in_one_line_) wanted += each.natural;
-    set_widths(wanted <= there ? in_one_line_ : in_two_lines_, there);
+    std::size_t lines = 0;
+    while (lines + 1 < widths_.size() && wanted(widths_[lines]) > there) ++lines;
+    set_widths(widths_[lines], there);
 }
 
-int Table::tightest_sum(const std::vector<Width>& widths) {
-    return std::accumulate(
-        widths.begin(), widths.end(), 0, [](int sum, const Width& each) { return sum + each.tightest; });
+// Of a list columns are left out before any is cut to nothing: the first and the last figure are seen, for the one says
+// what a row is and the other what it comes to, and of the others those that can be read. Of the second a little is
+// enough, for it is often half of a name.
+std::vector<bool> Table::seen(std::vector<Width>& widths, int there) const {
+    std::vector<bool> seen(widths.size(), sorting_ != Sorting::by_heading);
+    if (sorting_ != Sorting::by_heading) return seen;
+    int taken = 0;
+    const auto take = [&](std::size_t column, int room) {
+        seen[column] = true;
+        taken += room;
+        widths[column].least = std::max(widths[column].least, room);
+    };
+    const auto& columns = model_->table().columns;
+    std::size_t figure = columns.size() - 1;
+    while (figure > 0 && columns[figure].align != reports::Align::right) --figure;
+    take(0, widths[0].readable);
+    if (figure != 0) take(figure, widths[figure].readable);
+    for (std::size_t i = 1; i < widths.size(); ++i) {
+        if (seen[i]) continue;
+        if (taken + widths[i].readable <= there) {
+            take(i, widths[i].readable);
+        } else if (i == 1 && taken + widths[i].tightest <= there) {
+            take(i, widths[i].tightest);
+        }
+    }
+    return seen;
 }
 
-// Then the columns of words give way, the widest most; in a list the last columns are left out before any is cut to
-// nothing.
-void Table::set_widths(const std::vector<Width>& all, int there) {
-    std::vector<Width> widths = all;
-    if (sorting_ == Sorting::by_heading)
-        while (widths.size() > 1 && tightest_sum(widths) > there) widths.pop_back();
-    for (unsigned i = 0; i < GetColumnCount(); ++i) GetColumn(i)->SetHidden(i >= widths.size());
+// What is still too much the columns of words give, the widest most, and then the headings of figures.
+void Table::set_widths(std::vector<Width> widths, int there) {
+    const std::vector<bool> shown_here = seen(widths, there);
     int wanted = 0;
     int words = 0;
     int headings = 0;
-    for (const Width& each : widths) {
-        wanted += each.natural;
-        words += each.natural - each.least;
-        headings += each.least - each.tightest;
+    for (std::size_t i = 0; i < widths.size(); ++i) {
+        if (!shown_here[i]) continue;
+        wanted += widths[i].natural;
+        words += widths[i].natural - widths[i].least;
+        headings += widths[i].least - widths[i].tightest;
     }
     const int of_words = std::clamp(wanted - there, 0, words);
     const int of_headings = std::clamp(wanted - there - of_words, 0, headings);
-    const int over =
-        std::max(0, there - wanted) / static_cast<int>(widths.size());  // each gets the same of what is over
+    const auto columns = static_cast<int>(std::ranges::count(shown_here, true));
+    const int over = std::max(0, there - wanted) / std::max(1, columns);  // each gets the same of what is over
     const auto share = [](int part, int whole, int all_of_it) { return whole == 0 ? 0 : part * all_of_it / whole; };
     for (unsigned i = 0; i < widths.size() && i < GetColumnCount(); ++i) {
         const Width& each = widths[i];
+        GetColumn(i)->SetHidden(!shown_here[i]);
         if (GetColumn(i)->GetTitle() != each.heading) GetColumn(i)->SetTitle(each.heading);
         GetColumn(i)->SetWidth(each.natural + over - share(each.natural - each.least, words, of_words) -
                                share(each.least - each.tightest, headings, of_headings));

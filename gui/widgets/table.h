@@ -3,11 +3,13 @@
 #pragma once
 
 #include <wx/dataview.h>
+#include <array>
 #include <functional>
 #include <optional>
 #include <string>
 #include <vector>
 
+#include "gui/widgets/roomy.h"
 #include "reports/document.h"
 
 namespace dyestead::gui {
@@ -16,11 +18,11 @@ class TableModel;
 
 enum class Sorting { as_given, by_heading };
 
-class Table : public wxDataViewCtrl {
+class Table : public Roomy<wxDataViewCtrl> {
 public:
     Table(wxWindow* parent, const std::string& accessible_name, Sorting sorting);
 
-    // The row selected before stays selected when there still is one as long as `keep_selection`.
+    // The row selected before stays selected.
     void show(reports::Table table);
 
     // Places in the rows as they were handed to show().
@@ -32,6 +34,8 @@ public:
 
     // The height that shows every row without scrolling.
     int full_height() const;
+    // The width that shows every column whole, its heading over two lines.
+    int full_width() const;
 
 private:
     void set_columns();
@@ -40,19 +44,20 @@ private:
 
     wxObjectDataPtr<TableModel> model_;
     Sorting sorting_;
-    // Of each column: the width its texts ask for, the least that leaves words readable, and the least of all, which
-    // shows its figures under a heading cut short.
+    // Of each column: the width its texts ask for; what a list shows of it, or leaves it out; the least that leaves
+    // words readable; and the least of all, which shows its figures under a heading cut short.
     struct Width {
         wxString heading;
         int natural = 0;
+        int readable = 0;
         int least = 0;
         int tightest = 0;
     };
-    static int tightest_sum(const std::vector<Width>& widths);
-    void set_widths(const std::vector<Width>& all, int there);
+    static int wanted(const std::vector<Width>& widths);
+    std::vector<bool> seen(std::vector<Width>& widths, int there) const;
+    void set_widths(std::vector<Width> widths, int there);
 
-    std::vector<Width> in_one_line_;
-    std::vector<Width> in_two_lines_;  // with headings over two lines where that makes a column narrower
+    std::array<std::vector<Width>, 3> widths_{};  // with headings over one line, two and three, where that is narrower
     int fitted_ = 0;
 };
 

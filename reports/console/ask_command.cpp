@@ -91,6 +91,11 @@ std::string answered(const Shop& shop, Key<Colour> colour, Day day, const report
 int run_ask(const Asked& asked) {
     const auto format = reports::format_named(asked.format);
     if (const auto* trouble = std::get_if<Trouble>(&format)) throw Refused{*trouble};
+    std::optional<db::Claim> claim;
+    if (asked.shop) {
+        claim.emplace(*asked.shop, kConsole, db::Claiming::if_free);
+        if (is_held_elsewhere(*asked.shop, *claim)) return kRefused;
+    }
     std::optional<db::OpenShop> open;
     if (asked.shop) open.emplace(open_shop(*asked.shop, db::Access::read_write));
     const Shop before = open ? open->shop() : nobody_s_shop(asked.currency);

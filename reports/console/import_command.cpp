@@ -24,6 +24,8 @@ std::uint64_t records_in(const Shop& shop) {
 }
 
 int run_import(const Import& asked) {
+    const db::Claim claim{asked.shop, kConsole, db::Claiming::if_free};
+    if (asked.replace && is_held_elsewhere(asked.shop, claim)) return kRefused;
     say_if_brought_up(asked.shop, db::import_folder(asked.folder, asked.shop,
                                                     asked.replace ? db::Existing::replace : db::Existing::refuse));
     const auto open = db::OpenShop::open(asked.shop, db::Access::read_only);

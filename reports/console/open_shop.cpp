@@ -11,6 +11,11 @@ db::OpenShop open_shop(const std::string& path, db::Access access) {
     return open;
 }
 
+bool is_held_elsewhere(const std::string& path, const db::Claim& claim) {
+    if (claim.holder()) say_on_stderr(reports::held_sentence(path, claim.holder()->program, claim.holder()->host));
+    return claim.holder().has_value();
+}
+
 void say_if_brought_up(const std::string& path, const std::optional<db::BroughtUp>& brought_up) {
     if (brought_up) say_on_stderr(reports::brought_up_sentence(path, brought_up->backup.string()));
 }

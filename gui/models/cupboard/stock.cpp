@@ -64,7 +64,7 @@ std::vector<reports::Column> material_columns(const std::string& currency) {
             {say("in hand"), Align::right},
             {say("lots"), Align::right},
             {say("cost, {currency}", money), Align::right},
-            {say("with hours", money), Align::right},
+            {say("with hours, {currency}", money), Align::right},
             {say("price"), Align::right}};
 }
 

@@ -35,8 +35,8 @@ Cell money(std::optional<Money> value, const std::string& currency) {
     return money(value ? std::optional{number(*value)} : std::nullopt, currency);
 }
 
-reports::Column in_money(std::string_view sentence, const std::string& currency) {
-    return {say(sentence, arg("currency", currency)), Align::right};
+reports::Column figures(std::string heading) {
+    return {std::move(heading), Align::right};
 }
 
 std::string ended_words(const Shop& shop, const Fair& fair, Day day) {
@@ -54,15 +54,16 @@ std::string ended_words(const Shop& shop, const Fair& fair, Day day) {
 
 Listing bar_list(const Books& books, std::string_view find) {
     const std::string currency = reports::currency_of(books.shop);
+    const auto money_in = arg("currency", currency);
     Listing list{
         .name = say("Bars and prices"),
         .table = {.title = say("Bars and prices"),
                   .columns = {{say("bar")},
                               {say("ready"), Align::right},
-                              in_money("price, {currency}", currency),
-                              {say("floor"), Align::right},
-                              {say("left over"), Align::right},
-                              {say("an hour earns"), Align::right}},
+                              figures(say("price, {currency}", money_in)),
+                              figures(say("floor, {currency}", money_in)),
+                              figures(say("left over, {currency}", money_in)),
+                              figures(say("an hour earns, {currency}", money_in))},
                   .rows = {},
                   .note = say("Floor: materials and fees of one more bar come back. Left over: before your time, after "
                               "fees and stall. An hour earns: making and selling together.")},
@@ -85,6 +86,7 @@ Listing bar_list(const Books& books, std::string_view find) {
 Listing fair_list(const Books& books, std::string_view find) {
     const Shop& shop = books.shop;
     const std::string currency = reports::currency_of(shop);
+    const auto money_in = arg("currency", currency);
     Listing list{
         .name = say("Fairs"),
         .table = {.title = say("Fairs"),
@@ -92,8 +94,8 @@ Listing fair_list(const Books& books, std::string_view find) {
                               {say("fair")},
                               {say("the day was")},
                               {say("sold of taken"), Align::right},
-                              in_money("takings, {currency}", currency),
-                              {say("left"), Align::right}},
+                              figures(say("takings, {currency}", money_in)),
+                              figures(say("left, {currency}", money_in))},
                   .rows = {},
                   .note =
                       say("Left for your time: after fees, stall, travel and what the bars sold had cost to make.")},
@@ -127,11 +129,12 @@ Listing fair_list(const Books& books, std::string_view find) {
 Listing price_list(const Books& books, std::string_view find) {
     const Shop& shop = books.shop;
     const std::string currency = reports::currency_of(shop);
+    const auto money_in = arg("currency", currency);
     Listing list{.name = say("Price list"),
                  .table = {.title = say("Price list"),
                            .columns = {{say("from")},
                                        {say("bar or colour")},
-                                       in_money("price, {currency}", currency),
+                                       figures(say("price, {currency}", money_in)),
                                        {say("believed plain"), Align::right},
                                        {say("bought in"), Align::right},
                                        {say("our own"), Align::right}},

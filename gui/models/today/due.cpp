@@ -36,7 +36,12 @@ std::string to_do_at(const Shop& shop, const Vat& vat) {
         "Next: {step}. {target} F11 keeps each step with one key.", arg("step", next->what), arg("target", target));
 }
 
-void standing_vats(const Books& books, std::vector<Due>& all) {
+// With the day where that is another one.
+std::string since(Moment moment, Day today) {
+    return moment.day == today ? reports::shown_clock(moment) : reports::shown_moment(moment);
+}
+
+void standing_vats(const Books& books, const std::vector<RunningClock>& clocks, std::vector<Due>& all) {
     std::set<Key<Vat>> dried;
     for (const DryingVat& line : books.shop.all<DryingVat>()) {
         const Drying* drying = books.shop.find(line.head);
@@ -44,12 +49,19 @@ void standing_vats(const Books& books, std::vector<Due>& all) {
     }
     for (const Vat& vat : books.shop.all<Vat>()) {
         if (vat.date > books.as_of() || dried.contains(vat.key)) continue;
+        const auto clock = std::ranges::find(clocks, vat.key, &RunningClock::vat);
+        const bool runs = clock != clocks.end();
+        const auto day = arg("day", shown_date(vat.date));
+        const auto colour = arg("colour", reports::colour_in_a_sentence(books.shop, vat.colour));
         all.push_back(
             {.day = vat.date,
-             .what = say("Vat of {day}, {colour}, is standing", arg("day", shown_date(vat.date)),
-                         arg("colour", reports::colour_in_a_sentence(books.shop, vat.colour))),
+             .what = runs ? say("Clock still running: vat of {day}, {colour}, since {since}", day, colour,
+                                arg("since", since(clock->since, books.as_of())))
+                          : say("Vat of {day}, {colour}, is standing", day, colour),
              .place = Place::vat,
-             .advice = to_do_at(books.shop, vat) + " " +
+             .advice = (runs ? say("F11 at the Vat goes back to the pan: S stops the clock, Space keeps the step.")
+                             : to_do_at(books.shop, vat)) +
+                       " " +
                        say("Careful: it may still be hot or alkaline; gloves and goggles, lid on, out of reach of "
                            "children and animals."),
              .about = ref(vat)});
@@ -154,10 +166,10 @@ void fairs_ahead(const Books& books, Day until, std::vector<Due>& all) {
 
 }  // namespace
 
-std::vector<Due> due(const Books& books, int days) {
+std::vector<Due> due(const Books& books, int days, const std::vector<RunningClock>& clocks) {
     std::vector<Due> all;
     const Day until = books.as_of() + Days{days};
-    standing_vats(books, all);
+    standing_vats(books, clocks, all);
     bars_curing(books, until, all);
     to_order(reorder(books.shop, books.ledger), books, until, all);
     fairs_ahead(books, until, all);

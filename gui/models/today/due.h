@@ -6,6 +6,7 @@
 
 #include "gui/models/books.h"
 #include "gui/models/places.h"
+#include "gui/models/vat/at_the_pan.h"
 
 namespace dyestead::gui {
 
@@ -17,7 +18,8 @@ struct Due {
     FactRef about{};     // a Vat, Lot, Material or Fair
 };
 
-// The first first; what is late stands before all. Of the next `days` days.
-std::vector<Due> due(const Books& books, int days = 30);
+// The first first; what is late stands before all. Of the next `days` days. A clock that runs at a vat is no fact yet:
+// it is told.
+std::vector<Due> due(const Books& books, int days = 30, const std::vector<RunningClock>& clocks = {});
 
 }  // namespace dyestead::gui

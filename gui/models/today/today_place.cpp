@@ -25,14 +25,15 @@ using reports::say_count;
 namespace {
 
 constexpr int kSoon = 7;  // days that count beside the place's name
+constexpr int kAhead = 30;
 
 enum List : std::size_t { kDue, kJottings, kNotAddingUp, kTime, kNotes };
 
-Listing due_list(const Books& books, std::string_view find) {
+Listing due_list(const std::vector<Due>& all, std::string_view find) {
     Listing list{.name = say("To see to"),
                  .table = {.title = say("To see to"), .columns = {{say("when")}, {say("what")}, {say("where")}}},
                  .empty = say("Nothing is waiting. Jot down what you did today; a few words are enough.")};
-    for (const Due& each : due(books)) {
+    for (const Due& each : all) {
         if (!holds({each.what, each.advice}, find)) continue;
         list.table.rows.push_back({day_cell(each.day), words_cell(each.what), words_cell(place_name(each.place))});
         list.rows.push_back(each.about);
@@ -120,6 +121,8 @@ Listing note_list(const Books& books, std::string_view find) {
 
 class TodayPlace : public PlaceModel {
 public:
+    explicit TodayPlace(std::function<std::vector<RunningClock>()> clocks) : clocks_{std::move(clocks)} {}
+
     std::string state(const Books& books) const override {
         const std::size_t soon = waiting(books);
         const std::size_t wrong = reports::finding_lines(books.shop, books.ledger.findings).size();
@@ -131,11 +134,11 @@ public:
         return say("{things} {lines}", arg("things", things), arg("lines", lines));
     }
 
-    std::size_t waiting(const Books& books) const override { return due(books, kSoon).size(); }
+    std::size_t waiting(const Books& books) const override { return all_due(books, kSoon).size(); }
 
     std::vector<Listing> listings(const Books& books, std::string_view find) const override {
-        return {due_list(books, find), jotting_list(books, find), finding_list(books, find), time_list(books, find),
-                note_list(books, find)};
+        return {due_list(all_due(books), find), jotting_list(books, find), finding_list(books, find),
+                time_list(books, find), note_list(books, find)};
     }
 
     std::vector<Doing> doings(std::size_t listing) const override {
@@ -162,7 +165,7 @@ public:
     Detail detail(const Books& books, std::size_t listing, FactRef row) const override {
         Detail told;
         if (listing == kDue) {
-            const auto all = due(books);
+            const auto all = all_due(books);
             const auto found = std::ranges::find(all, row, &Due::about);
             if (found != all.end())
                 told.sentence = say("{what}. {advice}", arg("what", found->what), arg("advice", found->advice));
@@ -182,7 +185,7 @@ public:
 
     std::optional<Place> leads_to(const Books& books, std::size_t listing, FactRef row) const override {
         if (listing != kDue) return std::nullopt;
-        const auto all = due(books);
+        const auto all = all_due(books);
         const auto found = std::ranges::find(all, row, &Due::about);
         return found == all.end() ? std::nullopt : std::optional{found->place};
     }
@@ -193,12 +196,19 @@ public:
         if (row.kind == kKindOf<Work>) return work_form(writing, Key<Work>{row.key});
         return std::nullopt;
     }
+
+private:
+    std::vector<Due> all_due(const Books& books, int days = kAhead) const {
+        return due(books, days, clocks_ ? clocks_() : std::vector<RunningClock>{});
+    }
+
+    std::function<std::vector<RunningClock>()> clocks_;
 };
 
 }  // namespace
 
-std::unique_ptr<PlaceModel> today_place() {
-    return std::make_unique<TodayPlace>();
+std::unique_ptr<PlaceModel> today_place(std::function<std::vector<RunningClock>()> clocks) {
+    return std::make_unique<TodayPlace>(std::move(clocks));
 }
 
 }  // namespace dyestead::gui

@@ -3,9 +3,11 @@
 #pragma once
 
 #include "gui/models/place.h"
+#include "gui/models/vat/at_the_pan.h"
 
 namespace dyestead::gui {
 
-std::unique_ptr<PlaceModel> today_place();
+// `clocks`: those that run at a vat now.
+std::unique_ptr<PlaceModel> today_place(std::function<std::vector<RunningClock>()> clocks = {});
 
 }  // namespace dyestead::gui

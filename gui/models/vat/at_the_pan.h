@@ -35,6 +35,13 @@ std::vector<std::pair<std::string, std::string>> pan_texts(const AtThePan& pan);
 std::optional<AtThePan> read_pan(const std::string& code,
                                  const std::vector<std::pair<std::string, std::string>>& fields);
 
+// The clock of a vat that was worked at the pan and left without being stopped.
+struct RunningClock {
+    Key<Vat> vat;
+    Moment since;
+    friend bool operator==(const RunningClock&, const RunningClock&) = default;
+};
+
 // What the window shows, in sentences; blank ones are left out.
 struct PanShown {
     std::string title;   // "Vat of 3 July 2026, blue: step 9 of 14"

@@ -6,7 +6,7 @@ import signal
 from pathlib import Path
 
 import pyatspi
-from _window import Window, added, exported, sample, work_folder
+from _window import Window, added, exported, sample, wait_until, work_folder
 
 
 def steps_of(shop, folder, before):
@@ -67,3 +67,18 @@ with work_folder() as folder:
         window.label(lambda text: "step 2 of 7" in text, "the second step again")
         window.keys("Escape")
         window.table("Vats")
+
+        # The clock was left running: Today says so, and leads to that vat, wherever its line stands.
+        window.select("Vats", "Blue")
+        window.keys("ctrl+1")
+        window.select("To see to", "Clock still running: vat of 1 November 2026, pink, since ")
+        window.label(lambda text: "S stops the clock" in text, "how it is stopped")
+        window.keys("Return")
+        window.label(lambda text: text == "Vat", "the Vat")
+        wait_until(lambda: window.table("Vats").queryTable().getSelectedRows() == [0], "the vat that was begun last")
+        window.keys("F11")
+        window.keys("s")
+        window.named(pyatspi.ROLE_PUSH_BUTTON, "Let the clock run on (S)")
+        window.keys("Escape")
+        window.keys("ctrl+1")
+        window.select("To see to", "Vat of 1 November 2026, pink, is standing")

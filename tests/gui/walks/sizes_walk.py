@@ -50,6 +50,26 @@ def reaching_out(window):
     return out
 
 
+def headings(window, name):
+    face = window.table(name).queryTable()
+    return [" ".join(face.getColumnDescription(column).split()) for column in range(face.nColumns)]
+
+
+def what_matters_is_seen(window, height):
+    """In the small window: the rows of the side by side without scrolling, and of a list beside a form what a row is and
+    what it comes to."""
+    window.keys("ctrl+7")
+    side_by_side = window.table("Side by side")
+    wait_until(lambda: extents(side_by_side).y + 300 < height, "twelve rows of the side by side above the edge")
+    window.keys("ctrl+2")
+    window.table("Plantings")
+    window.keys("ctrl+n")
+    window.label(lambda text: text == "A sowing", "the form")
+    wait_until(lambda: {"plant", "bed", "cut so far"} <= set(headings(window, "Plantings")), "the first columns and the last")
+    assert "our hours" not in headings(window, "Plantings"), headings(window, "Plantings")
+    window.keys("Escape")
+
+
 def keep_picture(picture, width, height):
     """Once the window stands still: what is told of a control is ahead of what is painted."""
     before = None
@@ -85,3 +105,4 @@ with work_folder() as folder:
                     picture = screens / f"{place.lower()}-{width}x{height}-{colour}.png"
                     keep_picture(picture, width, height)
                     assert picture.stat().st_size > 5000, picture
+            what_matters_is_seen(window, SIZES[-1][1])

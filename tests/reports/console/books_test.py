@@ -4,6 +4,7 @@
 Environment: DYESTEAD_BOOKS, the program; DYESTEAD_SOURCE_DIR, the checkout (found from this file without it).
 """
 
+import fcntl
 import json
 import os
 import shutil
@@ -185,6 +186,21 @@ class RoundTrip(Books):
         self.assertIn("already there", self.refused("import", SAMPLE, shop))
         self.assertEqual(shop.read_bytes(), before)
         self.done("import", SAMPLE, shop, "--replace")
+
+    def test_a_shop_that_is_open_in_a_window_is_not_written_to(self):
+        shop = self.shop()
+        before = shop.read_bytes()
+        claim = shop.parent / f".{shop.name}.claim"
+        with claim.open("w", encoding="utf-8") as held:
+            fcntl.flock(held, fcntl.LOCK_EX)  # as a window does
+            said = self.refused("import", SAMPLE, shop, "--replace")
+            self.assertIn("Another window has", said)
+            self.assertIn("close it there", said)
+            self.assertIn("close it there", self.refused("ask", shop))
+            self.assertEqual(shop.read_bytes(), before)
+            self.assertIn("Stock", self.done("report", "stock-value", shop))  # to be read it may be open anywhere
+        self.done("import", SAMPLE, shop, "--replace")  # the window is gone, however it ended
+        self.assertFalse(claim.exists())
 
     def test_a_bad_folder_does_not_replace_a_good_shop(self):
         shop = self.shop()

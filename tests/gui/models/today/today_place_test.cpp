@@ -47,6 +47,39 @@ TEST_CASE("what wants doing, the first first, each with its place") {
     CHECK(place->detail(desk.books(), 0, all[0].about).sentence.find("6 July 2026") != std::string::npos);
 }
 
+TEST_CASE("a clock left running at a vat is said, with since when, and leads to the vat") {
+    test::Desk desk{day_of(2026, 7, 4)};
+    auto& blue = desk.builder.add<Colour>();
+    blue.name = "Blue";
+    const Key<Colour> colour = blue.key;
+    auto& vat = desk.builder.add<Vat>();
+    vat.date = day_of(2026, 7, 3);
+    vat.colour = colour;
+    const Key<Vat> key = vat.key;
+    desk.open();
+    const Books books{desk.shop, desk.ledger};
+    REQUIRE(due(books).size() == 1);
+    CHECK(due(books).front().what == "Vat of 3 July 2026, blue, is standing");
+
+    std::vector<RunningClock> clocks{{key, {day_of(2026, 7, 4), 9 * 60 + 10, 0}}};
+    const auto place = today_place([&] { return clocks; });
+    const auto said = [&] {
+        const auto list = place->listings(books, "clock")[0];
+        REQUIRE(list.rows.size() == 1);
+        CHECK(list.rows.front() == FactRef{kKindOf<Vat>, key.number});
+        return list.table.rows.front()[1].shown;
+    };
+    CHECK(said() == "Clock still running: vat of 3 July 2026, blue, since 09:10");
+    const FactRef row{kKindOf<Vat>, key.number};
+    CHECK(place->leads_to(books, 0, row) == Place::vat);
+    CHECK(place->detail(books, 0, row).sentence.find("S stops the clock") != std::string::npos);
+
+    clocks.front().since.day = day_of(2026, 7, 3);
+    CHECK(said() == "Clock still running: vat of 3 July 2026, blue, since 3 July 2026 09:10");
+    clocks.clear();
+    CHECK(place->listings(books, "clock")[0].rows.empty());
+}
+
 TEST_CASE("time that belongs to nothing else") {
     Busy desk;
     Form form = work_form(desk.writing());
