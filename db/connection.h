@@ -16,7 +16,7 @@ namespace dyestead::db {
 
 inline constexpr std::uint32_t kApplicationId = 0x44594531;  // "DYE1"
 // Goes up with every change of schema.sql; tests/db/schema_test.cpp holds the two together.
-inline constexpr std::uint32_t kSchemaVersion = 3;
+inline constexpr std::uint32_t kSchemaVersion = 4;
 inline constexpr std::uint32_t kOldestSchemaVersion = 2;  // that can be brought up
 
 // What people may lay out differently without changing a table.

@@ -19,7 +19,7 @@
 PRAGMA page_size = 4096;
 PRAGMA encoding = 'UTF-8';
 PRAGMA application_id = 0x44594531;  -- DYE1
-PRAGMA user_version = 3;
+PRAGMA user_version = 4;
 
 -- Beside the facts --------------------------------------------------------------------------------
 
@@ -1207,6 +1207,22 @@ CREATE TABLE sale_line (
 CREATE INDEX sale_line_head ON sale_line (head);
 CREATE INDEX sale_line_bar ON sale_line (bar);
 CREATE INDEX sale_line_lot ON sale_line (lot);
+
+-- Powder made here that was sold as it is; price of all of it.
+CREATE TABLE sale_powder (
+  key INTEGER PRIMARY KEY CHECK (key > 0),
+  head INTEGER NOT NULL REFERENCES sale DEFERRABLE INITIALLY DEFERRED,
+  position INTEGER NOT NULL CHECK (position BETWEEN 1 AND 1000000000),
+  pigment INTEGER NOT NULL REFERENCES material DEFERRABLE INITIALLY DEFERRED,
+  lot INTEGER REFERENCES lot DEFERRABLE INITIALLY DEFERRED,
+  amount INTEGER NOT NULL CHECK (amount BETWEEN 0 AND 1000000000000),
+  amount_unit TEXT NOT NULL,
+  amount_mark TEXT NOT NULL CHECK (amount_mark IN ('measured', 'about', 'method')),
+  price INTEGER NOT NULL CHECK (price BETWEEN 0 AND 1000000000000000000)
+) STRICT;
+CREATE INDEX sale_powder_head ON sale_powder (head);
+CREATE INDEX sale_powder_pigment ON sale_powder (pigment);
+CREATE INDEX sale_powder_lot ON sale_powder (lot);
 
 -- Bars left at somebody's shop: out, not sold; the shop keeps a share of what they fetch.
 CREATE TABLE out_at_shop (

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "domain/decisions/records.h"
 #include "domain/ledger/margins.h"
 #include "reports/begin_document.h"
 #include "reports/cells.h"
@@ -34,13 +35,11 @@ public:
                                    say("What each kind of bar brought in from {first} to {last}",
                                        arg("first", shown_date(period.first)), arg("last", shown_date(period.last))));
         std::ranges::stable_sort(kinds_, {}, [&](const KindMargin& kind) {
-            return std::pair{!kind.bar.has_value(), name_of(kind)};
+            return std::pair{!kind.kind.has_value(), name_of(kind)};
         });
         for (const KindMargin& kind : kinds_) {
-            all_.bars += kind.bars;
-            all_.net += kind.net;
-            all_.fees += kind.fees;
-            all_.made += kind.made;
+            add_to(all_, kind);
+            if (!is_powder(kind)) add_to(bars_, kind);
         }
         document_.blocks.push_back(Headline{headline()});
         document_.blocks.push_back(in_all());
@@ -57,15 +56,29 @@ public:
     Document take() && { return std::move(document_); }
 
 private:
-    std::string name_of(const KindMargin& kind) const { return kind.bar ? called(shop_, *kind.bar) : tr("of no kind"); }
+    bool is_powder(const KindMargin& kind) const {
+        return kind.kind && shop_.find(*kind.kind)->kind == MaterialKind::pigment;
+    }
+
+    static void add_to(KindMargin& sum, const KindMargin& kind) {
+        sum.bars += kind.bars;
+        sum.net += kind.net;
+        sum.fees += kind.fees;
+        sum.made += kind.made;
+    }
+
+    std::string name_of(const KindMargin& kind) const {
+        return kind.kind ? called(shop_, *kind.kind) : tr("of no kind");
+    }
 
     std::string headline() const {
         const KindMargin* best = nullptr;
         for (const KindMargin& kind : kinds_)
-            if (per_hour(kind) && (best == nullptr || *per_hour(kind) > *per_hour(*best))) best = &kind;
+            if (!is_powder(kind) && per_hour(kind) && (best == nullptr || *per_hour(kind) > *per_hour(*best)))
+                best = &kind;
         if (all_.bars == 0) return tr("No bar was sold in these days.");
-        const auto sold = arg("bars", shown_number(whole(all_.bars)));
-        const auto left = arg("left", shown_money(all_.left_without_labour(), currency_));
+        const auto sold = arg("bars", shown_number(whole(bars_.bars)));
+        const auto left = arg("left", shown_money(bars_.left_without_labour(), currency_));
         if (best == nullptr) return say("{bars} bars left {left} once their materials and fees were paid.", sold, left);
         return say(
             "{bars} bars left {left} once their materials and fees were paid; an hour of making earned most in "
@@ -76,6 +89,12 @@ private:
     Cell money(Money amount) const { return money_cell(units(amount), currency_); }
     Cell money(std::optional<double> amount) const { return amount ? money_cell(amount, currency_) : none_cell(); }
     static Cell bars(std::int64_t thousandths) { return number_cell(whole(thousandths)); }
+    // Powder is weighed, not counted.
+    Cell sold(const KindMargin& kind) const {
+        if (!is_powder(kind)) return bars(kind.bars);
+        const Quantity weight{kind_of(shop_.find(*kind.kind)->held_as), kind.powder};
+        return {.shown = shown_quantity(weight)};
+    }
 
     static void right_but_first(Table& table) {
         for (std::size_t i = 1; i < table.columns.size(); ++i) table.columns[i].align = Align::right;
@@ -83,7 +102,7 @@ private:
 
     Table in_all() const {
         Table table{.title = say("In all, {currency}", arg("currency", currency_)),
-                    .columns = {{tr("bar")},
+                    .columns = {{tr("kind")},
                                 {tr("sold")},
                                 {tr("money taken")},
                                 {tr("fees")},
@@ -94,7 +113,7 @@ private:
                     .emphasise_last_row = true};
         right_but_first(table);
         const auto add = [&](std::string name, const KindMargin& kind) {
-            table.rows.push_back({Cell{.shown = std::move(name)}, bars(kind.bars), money(kind.net), money(-kind.fees),
+            table.rows.push_back({Cell{.shown = std::move(name)}, sold(kind), money(kind.net), money(-kind.fees),
                                   money(-kind.made.cash()), money(kind.left_without_labour()), money(-kind.made.labour),
                                   money(kind.left())});
         };
@@ -113,7 +132,7 @@ private:
                                 {tr("an hour of making earned")}}};
         right_but_first(table);
         for (const KindMargin& kind : kinds_) {
-            if (!kind.bar) continue;
+            if (!kind.kind || is_powder(kind)) continue;
             table.rows.push_back({Cell{.shown = name_of(kind)}, money(per_bar(kind, kind.net)),
                                   money(per_bar(kind, kind.left_without_labour())), money(per_bar(kind, kind.left())),
                                   kind.net > Money{}
@@ -134,14 +153,20 @@ private:
             document_.figures.push_back({of + ".earned_per_hour", per_hour(kind)});
         };
         add("all", all_);
-        for (const KindMargin& kind : kinds_)
-            if (kind.bar) add("bar." + shop_.find(*kind.bar)->code, kind);
+        for (const KindMargin& kind : kinds_) {
+            if (!kind.kind) continue;
+            const Material& material = *shop_.find(*kind.kind);
+            const std::string of = (is_powder(kind) ? "powder." : "bar.") + material.code;
+            add(of, kind);
+            if (is_powder(kind)) document_.figures.push_back({of + ".grams", grams(material, kind.powder)});
+        }
     }
 
     const Shop& shop_;
     std::string currency_;
     std::vector<KindMargin> kinds_;
     KindMargin all_;
+    KindMargin bars_;  // all but powder
     Document document_;
 };
 

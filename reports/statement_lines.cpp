@@ -27,7 +27,7 @@ std::string term_words(Term term) {
         case Term::in: return tr("what came in");
         case Term::stock: return tr("stock");
         case Term::in_progress: return tr("still in the making");
-        case Term::sold: return tr("cost of the bars sold");
+        case Term::sold: return tr("cost of what was sold");
         case Term::lost: return tr("lost");
         case Term::given: return tr("given away");
         case Term::period: return tr("costs of the period");

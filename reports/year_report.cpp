@@ -56,7 +56,7 @@ private:
         MoneyTable rows{tr("From takings to what was earned"), currency_};
         rows.add(tr("takings"), two(year_.gross));
         rows.add_unless_nothing(tr("of them sales tax"), two(-year_.tax));
-        rows.add(tr("cost of the bars sold"), -two(year_.cost_of_sales));
+        rows.add(tr("cost of what was sold"), -two(year_.cost_of_sales));
         rows.add(tr("gross margin"), {year_.gross_margin_without_labour(), year_.gross_margin()});
         for (std::size_t i = 0; i < kLossKinds; ++i) {
             const auto kind = static_cast<LossKind>(i);

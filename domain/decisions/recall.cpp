@@ -22,8 +22,10 @@ bool says_something(const std::optional<std::string>& text) {
 
 // Where goods that went out of the shop, or of use, are now.
 Heap heap_of(const Shop& shop, FactRef by) {
-    if (const auto* line = fact_at<SaleLine>(shop, by)) {
-        const Sale* sale = shop.find(line->head);
+    const auto* line = fact_at<SaleLine>(shop, by);
+    const auto* powder = fact_at<PowderLine>(shop, by);
+    if (line != nullptr || powder != nullptr) {
+        const Sale* sale = shop.find(line != nullptr ? line->head : powder->head);
         const bool somebody = sale != nullptr && (says_something(sale->buyer) || says_something(sale->order_number));
         return somebody ? Heap::reachable : Heap::out_of_reach;
     }

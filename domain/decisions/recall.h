@@ -23,7 +23,7 @@ struct Whereabouts {
     Account of = 0;             // the lot; of what is not made up yet: its bed, vat or batch
     std::int64_t quantity = 0;  // base units of the lot's material; 0: not made up yet
     Day day{};                  // they went out; of what is here: they were made, sown, steeped or poured
-    // By what they went out: a SaleLine, FairLine, OutAtShop (still there), OutSettled, Loss, CountLine or
+    // By what they went out: a SaleLine, PowderLine, FairLine, OutAtShop (still there), OutSettled, Loss, CountLine or
     // Returned. Of what is here: unset.
     std::optional<FactRef> fact{};
     std::optional<Held> held{};  // what is here must not be sold, and why

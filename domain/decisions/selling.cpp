@@ -1,6 +1,7 @@
 #include "domain/decisions/selling.h"
 
 #include <algorithm>
+#include <map>
 
 #include "domain/ledger/in_force.h"
 #include "domain/ledger/takings.h"
@@ -14,6 +15,38 @@ bool stood(const Records& records, const Fair& fair, Window days) {
 
 Fees operator+(const Fees& a, const Fees& b) {
     return {a.share + b.share, a.payments + b.payments, a.bags + b.bags};
+}
+Fees operator-(const Fees& a, const Fees& b) {
+    return {a.share - b.share, a.payments - b.payments, a.bags - b.bags};
+}
+
+// The sale that somebody's time went to.
+std::optional<Key<Sale>> packed(const Records& records, const Movement& movement) {
+    if (const Sale* sale = records.from<Sale>(movement)) return sale->key;
+    const SittingAt* sat = records.from<SittingAt>(movement);
+    return sat == nullptr ? std::nullopt : sat->sale;
+}
+
+// What of selling in those days was for powder and not for bars: its part of the postage, fees and packing.
+Cost spent_on_powder(const Records& records, Window days) {
+    Cost spent;
+    if (records.ledger.powder_sold.empty()) return spent;
+    std::map<Key<Sale>, Taking> with_powder;
+    for (const Taking& each : takings(records.shop, records.ledger, Period::up_to(records.ledger.as_of)))
+        if (each.for_powder) with_powder.emplace(Key<Sale>{each.fact.key}, each);
+    for (const auto& [key, taking] : with_powder) {
+        if (!days.contains(taking.day)) continue;
+        spent.overhead += taking.of_powder(records.shop.find(key)->postage.value_or(Money{}));
+        spent.overhead += taking.of_powder(taking.fees).total();
+    }
+    for (const Movement& movement : records.ledger.movements) {
+        const bool time = movement.to == account(Boundary::selling) && movement.from != account(Boundary::bills);
+        if (!time || !days.contains(movement.on())) continue;
+        const auto sale = packed(records, movement);
+        const auto taking = sale ? with_powder.find(*sale) : with_powder.end();
+        if (taking != with_powder.end()) spent += taking->second.of_powder(movement.cost);
+    }
+    return spent;
 }
 
 void fees_from_settings(const Records& records, Selling& result) {
@@ -32,15 +65,16 @@ void fees_from_settings(const Records& records, Selling& result) {
 
 Selling selling(const Records& records, Window days) {
     // Where a tin was counted, what was in it; else what the bars should have brought. Refunds count
-    // against the takings, and what buyers pay for postage against the postage.
+    // against the takings, and what buyers pay for postage against the postage. What powder brought and took is left
+    // out: all of this is told for each bar.
     Fees fees;
     Money paid;
     Money postage;
     std::int64_t bars = 0;
     for (const Taking& each : takings(records.shop, records.ledger, {days.first, days.last})) {
-        fees = fees + each.fees;
-        paid += each.gross;
-        postage += each.postage;
+        fees = fees + each.fees - each.of_powder(each.fees);
+        paid += each.gross - each.of_powder(each.gross);
+        postage += each.postage - each.of_powder(each.postage);
         bars += each.bars;
     }
 
@@ -54,7 +88,7 @@ Selling selling(const Records& records, Window days) {
     if (paid > Money{}) result.fee_share = number(fees.share) / number(paid);
     result.fee_per_bar = number(fees.payments + fees.bags) / result.bars;
 
-    Cost spent;
+    Cost spent = -spent_on_powder(records, days);
     for (const Movement& movement : records.ledger.movements)
         if (movement.to == account(Boundary::selling) && days.contains(movement.on())) spent += movement.cost;
     result.cost_per_bar = number(spent.cash() - fees.total() - postage) / result.bars;

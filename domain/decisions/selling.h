@@ -1,6 +1,7 @@
 // selling.h - what do selling, and being paid, take for each bar sold?
 //
-// Over all kinds of bar together, the same for every alternative. Fairs cut short or called off count.
+// Over all kinds of bar together, the same for every alternative. Fairs cut short or called off count. Powder sold as
+// it is does not, with its part of what was paid, posted and packed with it (Taking::of_powder).
 #pragma once
 
 #include "domain/decisions/records.h"

@@ -40,6 +40,8 @@ void weigh_powder(const Records& records, const std::vector<FinishedVat>& vats, 
         const double weight = grams(records.material(movement), movement.quantity).value_or(0);
         if (movement.to == account(Boundary::given))
             on.grams_given += weight;
+        else if (movement.to == account(Boundary::sold))
+            on.grams_sold += weight;
         else if (movement.to == account(Boundary::provisional) || records.kind(movement.to) != AccountKind::boundary)
             on.grams_used += weight;
     }

@@ -188,6 +188,7 @@ struct StandsOn {
     double grams_dried = 0;
     double grams_lost = 0;
     double grams_given = 0;
+    double grams_sold = 0;  // as powder
     double grams_used = 0;
     double grams_left = 0;
     std::optional<double> loaves_left;          // what is left would colour

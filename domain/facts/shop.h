@@ -63,8 +63,8 @@ using ForEveryKind =
             PlantingEnd, Allowed, Method, MethodStep, MethodUse, Vat, VatUse, VatHeat, VatStep, Drying, DryingVat,
             DryingLot, ShadeTest, Recipe, RecipePart, RecipeWrapping, RecipeColouring, Batch, BatchUse, BatchTime, Cut,
             Weighing, Wrapping, WrappingUse, Hold, Release, Plan, Fair, FairLine, FairBundle, FairTime, Sale, SaleLine,
-            OutAtShop, OutSettled, Returned, Price, WholesalePrice, PowderPrice, PriceBelief, Sitting, SittingAt, Work,
-            Jotting, Guess, Note>;
+            PowderLine, OutAtShop, OutSettled, Returned, Price, WholesalePrice, PowderPrice, PriceBelief, Sitting,
+            SittingAt, Work, Jotting, Guess, Note>;
 
 template <class Fact>
 struct FactList {

@@ -88,7 +88,7 @@ inline constexpr auto kFields<FairTime> = [](auto&& visit) {
     visit(field("time", &FairTime::time));
 };
 
-// Bars sold anywhere but at a fair.
+// Bars or powder sold anywhere but at a fair.
 struct Sale : HeadOf<Sale> {
     static constexpr std::string_view kTable = "sale";
     Day date;
@@ -96,7 +96,7 @@ struct Sale : HeadOf<Sale> {
     std::optional<std::string> order_number;
     std::optional<std::string> buyer;
     std::optional<Money> postage;       // paid by the shop
-    std::optional<Money> postage_paid;  // by the buyer, beside the bars
+    std::optional<Money> postage_paid;  // by the buyer, beside the goods
     std::optional<Span> time;           // packing
     std::optional<Key<Person>> who;
 };
@@ -125,6 +125,22 @@ inline constexpr auto kFields<SaleLine> = [](auto&& visit) {
     visit(field("lot", &SaleLine::lot));
     visit(field("bars", &SaleLine::bars));
     visit(field("price", &SaleLine::price));
+};
+
+// Powder made here that was sold as it is, weighed out.
+struct PowderLine : LineOf<PowderLine, Sale> {
+    static constexpr std::string_view kTable = "sale_powder";
+    Key<Material> pigment;
+    std::optional<Key<Lot>> lot;
+    Amount amount;
+    Money price;  // for all of it, as the customer pays
+};
+template <>
+inline constexpr auto kFields<PowderLine> = [](auto&& visit) {
+    visit(field("pigment", &PowderLine::pigment));
+    visit(field("lot", &PowderLine::lot));
+    visit(field("amount", &PowderLine::amount));
+    visit(field("price", &PowderLine::price));
 };
 
 // Bars left at somebody's shop: out, not sold; the shop keeps a share of what they fetch.

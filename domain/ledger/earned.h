@@ -1,4 +1,4 @@
-// earned.h - what did a period earn? Takings less what the bars sold had cost, less what was lost,
+// earned.h - what did a period earn? Takings less what was sold had cost to make, less what was lost,
 // given away and spent on the period itself.
 //
 // Costs carry every part, so that it can be read without the shop's own hours (for the accountant: an

@@ -88,6 +88,7 @@ enum class FindingCode : std::uint8_t {
     loaf_without_bars,           // recipe
     running_costs_without_bars,  // no good bar a year to share them over
     no_average_for,              // material: harvests, pigments, bars and colourants are costed by lot
+    no_powder,                   // material: sold as powder, but it is none made here
 };
 
 struct Finding {

@@ -55,6 +55,15 @@ struct SoldLine {
     std::optional<Money> price;
 };
 
+// Powder that went to a customer as it is. It is no bar: nothing that is told for each bar sold counts it.
+struct PowderSoldLine {
+    FactRef fact;  // a PowderLine
+    Day day{};
+    std::uint32_t material = 0;  // the pigment
+    std::int64_t quantity = 0;   // base units, as it is held
+    Money price;                 // for all of it
+};
+
 // Bars that came back from a customer, no more than were sold of their lot.
 struct ReturnedLine {
     FactRef fact;
@@ -72,6 +81,7 @@ struct Ledger {
     std::vector<LotState> lots;       // one for each of shop.all<Lot>()
     std::vector<Cost> balances;       // one for each account: what came in less what went out
     std::vector<SoldLine> sold;
+    std::vector<PowderSoldLine> powder_sold;
     std::vector<ReturnedLine> returned;
     std::vector<Finding> findings;
 

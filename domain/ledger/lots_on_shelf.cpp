@@ -104,10 +104,11 @@ void LotsOnShelf::go_out(StockLine& out) {
         }
     }
     if (wanted > 0) run_short(out, wanted);
+    const bool may_come_back = out.for_sale && out.fact.kind != kKindOf<PowderLine>;
     for (const Draw& draw : std::span{stock_.draws}.subspan(first)) {
         if (out.trip == Trip::out)
             out_[out.out].push_back(draw);
-        else if (out.for_sale && draw.lot != kNoLot)
+        else if (may_come_back && draw.lot != kNoLot)
             lots_[draw.lot].sold += draw.quantity;
     }
 }

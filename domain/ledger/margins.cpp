@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 #include <tuple>
+#include <utility>
 
 #include "domain/ledger/takings.h"
 #include "domain/values/rate.h"
@@ -11,11 +12,12 @@
 namespace dyestead {
 namespace {
 
-// Bars of one kind that were sold at one fair or sale.
+// Bars of one kind, or a powder, that were sold at one fair or sale.
 struct Part {
     std::uint32_t material = 0;
     std::int64_t bars = 0;
     Money by_price;
+    std::int64_t powder = 0;
 };
 
 using Place = std::tuple<std::uint8_t, std::int64_t>;
@@ -30,12 +32,18 @@ FactRef head_of(const Shop& shop, FactRef fact) {
         if (const FairLine* line = shop.find(Key<FairLine>{fact.key})) return {kKindOf<Fair>, line->head.number};
     if (fact.kind == kKindOf<SaleLine>)
         if (const SaleLine* line = shop.find(Key<SaleLine>{fact.key})) return {kKindOf<Sale>, line->head.number};
+    if (fact.kind == kKindOf<PowderLine>)
+        if (const PowderLine* line = shop.find(Key<PowderLine>{fact.key})) return {kKindOf<Sale>, line->head.number};
     return fact;
 }
 
 class Margins {
 public:
     Margins(const Shop& shop, const Ledger& ledger, Period period) : shop_{shop}, ledger_{ledger}, period_{period} {
+        // First, so that the bags, which go with bars, are left for them.
+        for (const PowderSoldLine& line : ledger.powder_sold)
+            if (period.contains(line.day))
+                parts_[place_of(head_of(shop, line.fact))].push_back({line.material, 0, line.price, line.quantity});
         for (const SoldLine& line : ledger.sold)
             if (period.contains(line.day))
                 parts_[place_of(head_of(shop, line.fact))].push_back(
@@ -51,7 +59,7 @@ public:
             if (period_.contains(movement.on())) add_cost(movement);
         std::vector<KindMargin> all;
         for (auto& [material, margin] : by_kind_) {
-            margin.bar = shop_.all<Material>()[material].key;
+            margin.kind = shop_.all<Material>()[material].key;
             all.push_back(margin);
         }
         const bool rest = !none_.net.is_zero() || !none_.fees.is_zero() || !none_.made.is_zero();
@@ -74,20 +82,24 @@ private:
             kind.fees += taking.fees.total();
             return;
         }
-        // By what they should have fetched; where nothing says so, by their number.
-        const auto weight = [](const Part& part, bool by_price) {
-            return by_price ? part.by_price.in_millionths() : part.bars;
-        };
+        // By what they should have fetched; where nothing says so, by the number of bars, or alike where all is powder.
         const bool priced =
             std::ranges::any_of(found->second, [](const Part& part) { return !part.by_price.is_zero(); });
+        const auto weight = [&](const Part& part) {
+            if (priced) return part.by_price.in_millionths();
+            return taking.bars == 0 ? std::int64_t{1} : part.bars;
+        };
         std::int64_t left = 0;
-        for (const Part& part : found->second) left += weight(part, priced);
+        for (const Part& part : found->second) left += weight(part);
         std::int64_t net = taking.net().in_millionths();
-        std::int64_t fees = taking.fees.total().in_millionths();
+        std::int64_t fees = (taking.fees.share + taking.fees.payments).in_millionths();
+        std::int64_t bags = taking.fees.bags.in_millionths();
         for (const Part& part : found->second) {
             KindMargin& kind = by_kind_[part.material];
             kind.bars += part.bars;
-            const std::int64_t taken = weight(part, priced);
+            kind.powder += part.powder;
+            if (part.powder == 0) fees += std::exchange(bags, 0);
+            const std::int64_t taken = weight(part);
             if (left == 0) continue;
             const std::int64_t of_net = share_of(net, taken, left);
             const std::int64_t of_fees = share_of(fees, taken, left);
@@ -99,7 +111,7 @@ private:
         }
         // Nothing to share it by.
         none_.net += Money::millionths(net);
-        none_.fees += Money::millionths(fees);
+        none_.fees += Money::millionths(fees + bags);
     }
 
     void add_cost(const Movement& movement) {

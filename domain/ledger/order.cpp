@@ -262,10 +262,16 @@ private:
             return content;
         });
         const LinesOf<SaleLine> sold{shop_};
+        const LinesOf<PowderLine> powder{shop_};
         each(Phase::sale, &Sale::date, [&](const Sale& fact) {
             Content content{kNoBestBefore, 0, 0};
             for (const SaleLine* line : sold(fact.key)) {
                 content[1] = plus(content[1], line->bars);
+                content[2] = plus(content[2], line->price.in_millionths());
+                names(fact, line->lot);
+            }
+            for (const PowderLine* line : powder(fact.key)) {
+                content[1] = plus(content[1], line->amount.quantity.in_base());
                 content[2] = plus(content[2], line->price.in_millionths());
                 names(fact, line->lot);
             }

@@ -35,7 +35,7 @@ std::int64_t base_of(const Amount& amount, Kind kind) {
 
 class Sizes {
 public:
-    explicit Sizes(const Shop& shop) : shop_{shop}, steeped_{shop}, sold_{shop} {}
+    explicit Sizes(const Shop& shop) : shop_{shop}, steeped_{shop}, sold_{shop}, powder_{shop} {}
 
     Target target(const SittingAt& line) const {
         Target target{worked_at(line), {}, 0};
@@ -72,8 +72,9 @@ private:
     static std::int64_t size(const Cut& fact) { return std::max(0, fact.bars); }
     static std::int64_t size(const Wrapping& fact) { return std::max(0, fact.bars); }
     static std::int64_t size(const Fair&) { return 1; }
+    // Each lot of powder is packed like one more bar.
     std::int64_t size(const Sale& fact) const {
-        std::int64_t sum = 0;
+        auto sum = static_cast<std::int64_t>(powder_(fact.key).size());
         for (const SaleLine* line : sold_(fact.key)) sum += std::max(0, line->bars);
         return sum;
     }
@@ -81,6 +82,7 @@ private:
     const Shop& shop_;
     LinesOf<VatUse> steeped_;
     LinesOf<SaleLine> sold_;
+    LinesOf<PowderLine> powder_;
 };
 
 // Shares the time over the targets of one kind, by size; equally where none has any.

@@ -23,8 +23,8 @@ public:
     Lister(const Shop& shop, Stock& stock) : shop_{shop}, stock_{stock} {
         // As many as there can be, with both lines of what was settled with a shop.
         stock_.lines.reserve(count<AlreadyHere, DeliveryLine, PlantingUse, TendingUse, Harvest, SeedKept, VatUse,
-                                   Drying, DryingLot, BatchUse, Cut, WrappingUse, FairLine, SaleLine, OutAtShop,
-                                   OutSettled, OutSettled, Returned, Loss, CountLine>());
+                                   Drying, DryingLot, BatchUse, Cut, WrappingUse, FairLine, SaleLine, PowderLine,
+                                   OutAtShop, OutSettled, OutSettled, Returned, Loss, CountLine>());
     }
 
     void add(const Event& event) {
@@ -64,6 +64,7 @@ public:
         post<Sale>(event, [&](const Sale& fact) {
             for (const SaleLine* line : sold_(fact.key))
                 goes_out(ref(*line), line->bar, line->lot, bars(std::max(0, line->bars)), true);
+            for (const PowderLine* line : powder_(fact.key)) sells(*line);
         });
         post<OutAtShop>(event, [&](const OutAtShop& fact) {
             const std::size_t before = stock_.lines.size();
@@ -140,6 +141,14 @@ private:
             line.lot = kNoLot;
         }
         keep(line, amount);
+    }
+
+    // What was bought in, leaf or bars are not sold by weight as powder made here: such a line moves nothing.
+    void sells(const PowderLine& line) {
+        const Material* material = shop_.find(line.pigment);
+        if (material == nullptr) return;
+        if (material->kind != MaterialKind::pigment) return find(FindingCode::no_powder, ref(line), {material->name});
+        goes_out(ref(line), line.pigment, line.lot, line.amount, true);
     }
 
     void settles(const OutSettled& fact, Trip trip, int count) {
@@ -221,6 +230,7 @@ private:
     LinesOf<WrappingUse> wrapped_{shop_};
     LinesOf<FairLine> taken_{shop_};
     LinesOf<SaleLine> sold_{shop_};
+    LinesOf<PowderLine> powder_{shop_};
     std::set<Key<OutAtShop>> went_out_;
 };
 

@@ -11,6 +11,7 @@ namespace {
 struct Sold {
     std::int64_t bars = 0;
     Money by_price;
+    std::optional<Money> for_powder{};
 };
 
 void count(Sold& sold, const SoldLine& line) {
@@ -29,7 +30,29 @@ TakenAt taken_at(Channel channel) {
     return TakenAt::other;
 }
 
+// The powder's part in all, as a part and the whole.
+std::pair<std::int64_t, std::int64_t> part_of_powder(const Taking& taking) {
+    if (!taking.for_powder) return {0, 1};
+    const Money asked = taking.by_price + *taking.for_powder;
+    if (asked.is_zero()) return {taking.bars == 0 ? 1 : 0, 1};
+    return {taking.for_powder->in_millionths(), asked.in_millionths()};
+}
+
 }  // namespace
+
+Cost Taking::of_powder(const Cost& of_all) const {
+    const auto [part, whole] = part_of_powder(*this);
+    return share_of(of_all, part, whole);
+}
+
+Money Taking::of_powder(Money of_all) const {
+    const auto [part, whole] = part_of_powder(*this);
+    return Money::millionths(share_of(of_all.in_millionths(), part, whole));
+}
+
+Fees Taking::of_powder(const Fees& of_all) const {
+    return {of_powder(of_all.share), of_powder(of_all.payments), Money{}};
+}
 
 Money tax_inside(Money gross, Ratio rate) {
     return Money::millionths(scaled(gross.in_millionths(), rate.top, static_cast<Wide>(rate.bottom) + rate.top));
@@ -47,10 +70,16 @@ std::vector<Taking> takings(const Shop& shop, const Ledger& ledger, Period perio
             count(by_sale[fact->head], line);
         if (line.fact.kind == kKindOf<OutSettled>) count(at_shops[Key<OutSettled>{line.fact.key}], line);
     }
+    for (const PowderSoldLine& line : ledger.powder_sold) {
+        if (!period.contains(line.day)) continue;
+        Sold& sold = by_sale[shop.find(Key<PowderLine>{line.fact.key})->head];
+        sold.for_powder = sold.for_powder.value_or(Money{}) + line.price;
+    }
     std::vector<Taking> all;
     const auto add = [&](Taking taking, const Sold& sold) {
         taking.bars = sold.bars;
         taking.by_price = sold.by_price;
+        taking.for_powder = sold.for_powder;
         taking.tax = tax_inside(taking.gross, sales_tax_in_force(shop, taking.day));
         all.push_back(taking);
     };
@@ -76,7 +105,7 @@ std::vector<Taking> takings(const Shop& shop, const Ledger& ledger, Period perio
         taking.day = sale.date;
         taking.at = taken_at(sale.channel);
         taking.postage = sale.postage_paid.value_or(Money{});
-        taking.gross = sold.by_price + taking.postage;
+        taking.gross = sold.by_price + sold.for_powder.value_or(Money{}) + taking.postage;
         taking.fees = fees_of(shop, sale, taking.gross, sold.bars);
         add(taking, sold);
     }

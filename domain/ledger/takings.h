@@ -1,6 +1,8 @@
 // takings.h - what did customers pay in a period, where, and with how much sales tax in it?
 #pragma once
 
+#include <optional>
+
 #include "domain/ledger/fees.h"
 #include "domain/ledger/ledger.h"
 #include "domain/ledger/period.h"
@@ -27,8 +29,10 @@ struct Taking {
     Day day{};
     std::int64_t bars = 0;  // thousandths
     Money by_price;         // bars times what was asked for each
-    Money let_off;          // at a fair: reductions and bundles
-    Money postage;          // that the buyer paid beside the bars
+    // Asked for powder that was sold as it is, beside the bars or alone. Empty: none was.
+    std::optional<Money> for_powder;
+    Money let_off;  // at a fair: reductions and bundles
+    Money postage;  // that the buyer paid beside the bars
     // What came in. At a fair whose tin was counted: what was in it and the card takings; elsewhere the
     // bars at their prices, less what was let off, with postage.
     Money cash;   // at a fair
@@ -40,7 +44,15 @@ struct Taking {
 
     Money net() const { return gross - tax; }
     // What should have come in.
-    Money asked() const { return by_price - let_off + postage; }
+    Money asked() const { return by_price + for_powder.value_or(Money{}) - let_off + postage; }
+
+    // What of a sum for all of the sale (what came in, its postage, its packing) falls on the powder in it, so that
+    // what is told for each bar is told of bars alone: by what was asked for powder and for bars. Where nothing was
+    // asked for either, on the bars, and on the powder where there were none.
+    Cost of_powder(const Cost& of_all) const;
+    Money of_powder(Money of_all) const;
+    // Bags go with bars.
+    Fees of_powder(const Fees& of_all) const;
 };
 
 // In order of the day.

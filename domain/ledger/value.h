@@ -234,11 +234,14 @@ private:
     void come_back(Account from, const StockLine& line, const Draw& draw, const Cost& cost);
     // Sells the event's line of a fact; gives the bars, in thousandths.
     std::int64_t sell(FactRef fact, std::optional<Money> price);
+    // Sells the event's powder; gives what was asked for what went.
+    Money sell(const PowderLine& powder);
 
     Bookkeeper& books_;
     LinesOf<FairLine> taken_;
     LinesOf<FairTime> times_;
     LinesOf<SaleLine> sold_;
+    LinesOf<PowderLine> powder_;
     std::vector<std::vector<Piece>> out_;     // one for each OutAtShop
     std::map<std::uint32_t, Piece> sold_of_;  // of lots of which some came back once; less what came back
 };

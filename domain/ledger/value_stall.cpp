@@ -20,6 +20,7 @@ StallBook::StallBook(Bookkeeper& books)
       taken_{books.shop()},
       times_{books.shop()},
       sold_{books.shop()},
+      powder_{books.shop()},
       out_(books.shop().all<OutAtShop>().size()) {
     for (const Returned& fact : books.shop().all<Returned>())
         if (const auto lot = books.place(fact.lot)) sold_of_[*lot] = {};
@@ -71,6 +72,18 @@ std::int64_t StallBook::sell(FactRef fact, std::optional<Money> price) {
     return line->quantity;
 }
 
+Money StallBook::sell(const PowderLine& powder) {
+    const StockLine* line = books_.line_of(ref(powder));
+    if (line == nullptr) return {};
+    if (line->quantity == 0) {
+        if (!powder.price.is_zero()) books_.find(FindingCode::nothing_in_it, ref(powder));
+        return {};
+    }
+    books_.take(*line, account(Boundary::sold));
+    books_.ledger().powder_sold.push_back({ref(powder), books_.day(), line->material, line->quantity, powder.price});
+    return powder.price;
+}
+
 void StallBook::post(const Fair& fact) {
     std::int64_t bars = 0;
     for (const FairLine* line : taken_(fact.key)) {
@@ -95,6 +108,14 @@ void StallBook::post(const Sale& fact) {
         bars += sold;
         try {
             takings += Rate{line->price, Quantity::pieces(1)} * Quantity{Kind::count, sold};
+        } catch (const Overflow&) {
+            books_.find(FindingCode::too_large, ref(*line));
+        }
+    }
+    for (const PowderLine* line : powder_(fact.key)) {
+        const Money asked = sell(*line);
+        try {
+            takings += asked;
         } catch (const Overflow&) {
             books_.find(FindingCode::too_large, ref(*line));
         }

@@ -19,7 +19,7 @@ public:
     Valuer(const Shop& shop, const Ledger& ledger, Day day)
         : shop_{shop}, ledger_{ledger}, day_{day}, lots_{lot_quantities(shop, ledger, day)} {
         for (const Taking& each : takings(shop, ledger, {months_before(day, kMonthsOfFees) + Days{1}, day})) {
-            fees_ += each.fees.total();
+            fees_ += each.fees.total() - each.of_powder(each.fees).total();  // told for each bar
             bars_sold_ += each.bars;
         }
         for (const Wrapping& each : shop.all<Wrapping>())

@@ -30,6 +30,8 @@ std::string subject(const Shop& shop, const Fact& fact) {
         return called(shop, fact.material);
     } else if constexpr (requires { Key<Material>{fact.bar}; }) {
         return called(shop, fact.bar);
+    } else if constexpr (requires { Key<Material>{fact.pigment}; }) {
+        return called(shop, fact.pigment);
     } else if constexpr (requires { Key<Planting>{fact.planting}; }) {
         return called(shop, fact.planting);
     } else if constexpr (requires { Key<Lot>{fact.lot}; }) {

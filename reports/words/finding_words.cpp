@@ -205,10 +205,10 @@ Words words(FindingCode code) {
                             "({fact}): check the lots and the numbers.")};
         case FindingCode::sold_while_held:
             return {"sold-while-held",
-                    message("Bars of {first} went out on {day} while they were held ({fact}): get them back, or "
+                    message("Some of {first} went out on {day} while the lot was held ({fact}): get it back, or "
                             "release the lot and say why."),
-                    message("{count} times bars of {first} went out while they were held, first on {day} ({fact}): "
-                            "get them back, or release the lot and say why.")};
+                    message("{count} times some of {first} went out while the lot was held, first on {day} ({fact}): "
+                            "get it back, or release the lot and say why.")};
         case FindingCode::sitting_before_its_work:
             return {"sitting-before-its-work",
                     message("The time at {fact} on {day} is for something that is not on record by then, so it was "
@@ -354,6 +354,12 @@ Words words(FindingCode code) {
                             "take it away, or name another material."),
                     message("{first} is always costed lot by lot, for its lots differ, so {count} changes do nothing, "
                             "first {fact}: take them away, or name another material.")};
+        case FindingCode::no_powder:
+            return {"no-powder",
+                    message("At {fact} {first} is sold as powder, but it is no pigment made here, so that line is left "
+                            "out: name the powder that was sold."),
+                    message("{count} times {first} is sold as powder, but it is no pigment made here, so those lines "
+                            "are left out, first {fact}: name the powder that was sold.")};
     }
     return {};
 }

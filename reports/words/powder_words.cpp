@@ -84,4 +84,10 @@ std::string powder_caution(const Verdict& verdict) {
         "adviser first. Packing it and finding buyers are not reckoned.");
 }
 
+std::string powder_selling_caution() {
+    return tr(
+        "To whom powder may be sold, and under which rules, is for your local codes: ask your adviser before the first "
+        "pack goes out.");
+}
+
 }  // namespace dyestead::reports

@@ -12,5 +12,7 @@ std::string powder_line(const Shop& shop, const Verdict& verdict);
 
 // To whom powder is sold, and under which rules, is not the program's to say; blank where powder_line is.
 std::string powder_caution(const Verdict& verdict);
+// The same, where powder is sold.
+std::string powder_selling_caution();
 
 }  // namespace dyestead::reports

@@ -30,8 +30,8 @@ std::string listed(const std::vector<std::string>& names) {
                      once.size() - kNamesInASentence, arg("names", list));
 }
 
-std::string sold_to(const Shop& shop, const SaleLine& line) {
-    const Sale* sale = shop.find(line.head);
+std::string sold_to(const Shop& shop, Key<Sale> key) {
+    const Sale* sale = shop.find(key);
     if (sale == nullptr) return {};
     std::string buyer = sale->buyer.value_or("");
     const std::string order = sale->order_number.value_or("");
@@ -122,7 +122,8 @@ Called called(const Shop& shop, const Ledger& ledger, Account account) {
 
 std::string went_to(const Shop& shop, const Whereabouts& there) {
     if (!there.fact) return {};
-    if (const auto* line = fact_of<SaleLine>(shop, there)) return sold_to(shop, *line);
+    if (const auto* line = fact_of<SaleLine>(shop, there)) return sold_to(shop, line->head);
+    if (const auto* line = fact_of<PowderLine>(shop, there)) return sold_to(shop, line->head);
     if (const auto* line = fact_of<FairLine>(shop, there)) return called(shop, line->head);
     if (const auto* out = fact_of<OutAtShop>(shop, there)) return out->where;
     if (const auto* settled = fact_of<OutSettled>(shop, there)) {

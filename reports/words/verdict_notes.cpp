@@ -110,6 +110,10 @@ void add_failures(const Shop& shop, const StandsOn& on, Sentences& out) {
         add(out, say("{given} of powder was given away or went into tests; it counts as made.",
                      arg("given", shown_grams(on.grams_given))));
     }
+    if (on.grams_sold > 0) {
+        add(out,
+            say("{sold} of powder was sold as it is; it counts as made.", arg("sold", shown_grams(on.grams_sold))));
+    }
 }
 
 template <class Keys>

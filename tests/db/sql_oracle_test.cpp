@@ -5,6 +5,7 @@
 #include <doctest/doctest.h>
 #include <sqlite3.h>
 
+#include <algorithm>
 #include <array>
 #include <cstdlib>
 #include <fstream>
@@ -95,11 +96,44 @@ constexpr std::string_view kShort = R"sql(
 const std::array kDays{day_of(2024, 6, 30),  day_of(2024, 12, 31), day_of(2025, 11, 15),
                        day_of(2026, 10, 10), day_of(2026, 10, 31), day_of(2026, 11, 1)};
 
+// The sample sells no powder: some goes with the bars of its last order, of a named lot, and some alone, by rule.
+Change powder_sold(const Shop& shop) {
+    const auto lot = std::ranges::find(shop.all<Lot>(), "powder-pink-2024-b", &Lot::code);
+    REQUIRE(lot != shop.all<Lot>().end());
+    const Sale* order = nullptr;
+    for (const Sale& sale : shop.all<Sale>())
+        if (sale.channel == Channel::online && (order == nullptr || sale.date > order->date)) order = &sale;
+    REQUIRE(order != nullptr);
+    Change change;
+    Sale alone;
+    alone.key = {1};
+    alone.code = "sale-of-powder";
+    alone.date = day_of(2025, 12, 5);
+    alone.channel = Channel::card;
+    alone.postage = Money::hundredths(305);
+    change.put.all<Sale>().push_back(alone);
+    const auto sell = [&](std::int64_t key, Key<Sale> sale, std::int64_t milligrams, Money price) -> PowderLine& {
+        PowderLine line;
+        line.key = {key};
+        line.head = sale;
+        line.position = 1;
+        line.pigment = lot->material;
+        line.amount = {Quantity::milligrams(milligrams), Unit::g, Mark::measured};
+        line.price = price;
+        return change.put.all<PowderLine>().emplace_back(line);
+    };
+    sell(2, order->key, 7'300, Money::hundredths(657)).lot = lot->key;
+    sell(3, alone.key, 2'700, Money::hundredths(249));
+    return change;
+}
+
 struct SampleShop {
     SampleShop() {
         setenv("XDG_DATA_HOME", (temp / "data").c_str(), 1);
         import_folder(std::filesystem::path{DYESTEAD_SOURCE_DIR} / "sample-shop" / "shop", file, Existing::refuse);
-        shop = OpenShop::open(file, Access::read_only).shop();
+        OpenShop open = OpenShop::open(file, Access::read_write);
+        REQUIRE(open.commit({"powder sold", {}}, powder_sold(open.shop())) == Committed::yes);
+        shop = open.shop();
     }
     ~SampleShop() { unsetenv("XDG_DATA_HOME"); }
 

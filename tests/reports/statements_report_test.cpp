@@ -2,10 +2,13 @@
 // says whether they tie.
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 #include "domain/ledger/earned.h"
 #include "domain/ledger/replay.h"
 #include "reports/hours_report.h"
 #include "reports/losses_report.h"
+#include "reports/margins_report.h"
 #include "reports/money_report.h"
 #include "reports/registry.h"
 #include "reports/statement_parts.h"
@@ -92,6 +95,30 @@ TEST_CASE("the rows of the year add up to what was earned, the gross margin left
             if (rows.rows[row][0].shown != "gross margin") sum += rows.rows[row][column].number.value();
         CHECK(sum == doctest::Approx(rows.rows.back()[column].number.value()));
     }
+}
+
+TEST_CASE("powder sold as it is stands in the margins by its weight, and not among what bars left") {
+    SmallYear b;
+    const Document without = margins_report(b.shop(), replay(b.shop(), kYear.last), kYear);
+    const auto powder = b.made("powder", MaterialKind::pigment);
+    b.already_here(day_of(2026, 1, 1), powder, grams(10), Money::units(5));
+    auto& line = b.add<PowderLine>(b.sale(day_of(2026, 7, 1)));
+    line.pigment = powder;
+    line.amount = grams(4);
+    line.price = Money::units(7);
+    const Ledger ledger = replay(b.shop(), kYear.last);
+    const Document margins = margins_report(b.shop(), ledger, kYear);
+    const std::string kind = "powder." + b.at(powder).code;
+    CHECK(figure(margins, kind + ".grams") == 4);
+    CHECK(figure(margins, kind + ".taken") == 7);
+    CHECK(figure(margins, kind + ".left.cash_cost") == doctest::Approx(7 - 2));
+    CHECK(figure(margins, "all.taken") == figure(year_report(b.shop(), ledger, kYear), "takings.net"));
+    const Table& in_all = table(margins, 0);
+    CHECK(std::ranges::any_of(in_all.rows, [](const auto& row) { return row[1].shown == "4 g"; }));
+    CHECK(table(margins, 1).rows.size() == table(without, 1).rows.size());
+    const auto headline = [](const Document& of) { return std::get<Headline>(of.blocks.front()).text; };
+    CHECK(headline(margins) == headline(without));
+    CHECK(says(margins, "Checked to the last unit"));
 }
 
 TEST_CASE("hours, money and losses end in their totals") {

@@ -2,6 +2,8 @@
 
 #include <array>
 
+#include "tests/support/random_cupboard.h"
+
 namespace dyestead::test {
 namespace {
 
@@ -41,6 +43,7 @@ public:
                 fact.price = Money::hundredths(act.c);
                 break;
             }
+            case 11: sell_powder(act); break;
             default: break;
         }
     }
@@ -98,6 +101,26 @@ private:
         fact.bars = act.b % 4;
         fact.refund = Money::hundredths(act.c);
         fact.fit = act.c % 2 == 0 ? Fit::to_sell : Fit::spoiled;
+    }
+
+    // Alone or beside bars, now and then of what is no powder.
+    void sell_powder(const Act& act) {
+        auto& fact = dated<Sale>();
+        fact.channel = act.a % 2 == 0 ? Channel::card : Channel::other;
+        fact.postage = Money::hundredths(act.b % 500);
+        fact.time = minutes(act.c % 30);
+        const Key<Sale> key = fact.key;
+        const Key<Material> pigment = act.b % 7 == 0 ? with_.bar : with_.powder;
+        auto& line = builder_.add<PowderLine>(key);
+        line.pigment = pigment;
+        if (act.b % 3 == 0) line.lot = a_lot_of(builder_, pigment, act.a);
+        line.amount = grams(act.c % 9);
+        line.price = Money::hundredths(act.a % 13 == 0 ? 0 : act.a);
+        if (act.a % 3 != 0) return;
+        auto& bars = builder_.add<SaleLine>(key);
+        bars.bar = with_.bar;
+        bars.bars = act.b % 4;
+        bars.price = Money::hundredths(act.c);
     }
 
     void sit(const Act& act) {
@@ -158,7 +181,7 @@ private:
 }  // namespace
 
 Shop selling_shop(std::vector<Act> acts) {
-    constexpr std::array kSells{0, 7, 7, 8, 8, 8, 11, 11, 10, 17, 18, 18, 19, 19, 20, 20, 21, 23, 24};
+    constexpr std::array kSells{0, 5, 6, 7, 7, 8, 8, 8, 11, 11, 10, 17, 18, 18, 19, 19, 20, 20, 21, 23, 24, 28, 28};
     for (Act& act : acts) {
         act.what = kSells[static_cast<std::size_t>(act.what) % kSells.size()];
         act.day /= 3;

@@ -1,5 +1,5 @@
 // random_selling.h - the acts of a random shop (random_shop.h) at the bench, the stall and the desk that
-// speak of what was done before: poured off, out at a shop, returned, sittings, holds, tools.
+// speak of what was done before: poured off, out at a shop, returned, powder sold, sittings, holds, tools.
 #pragma once
 
 #include "tests/support/random_shop.h"
@@ -9,6 +9,7 @@ namespace dyestead::test {
 
 struct SellingActors {
     Key<Material> bar;
+    Key<Material> powder;
     Key<Recipe> recipe;
     Key<Person> own;
     Key<Person> paid;

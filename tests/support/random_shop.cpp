@@ -182,7 +182,7 @@ public:
                 fact.per_hour = Money::millionths(act.a * 33'333LL);
                 break;
             }
-            default: selling_act(builder_, {bar_, recipe_, own_, paid_}, act, day); break;
+            default: selling_act(builder_, {bar_, powder_, recipe_, own_, paid_}, act, day); break;
         }
     }
 

@@ -18,7 +18,7 @@ struct Act {
 };
 
 inline constexpr Day kFirstDay = day_of(2025, 3, 1);
-inline constexpr int kFirstCupboardAct = 28;  // random_cupboard.h
+inline constexpr int kFirstCupboardAct = 29;  // random_cupboard.h
 inline constexpr int kCupboardActs = 4;
 inline constexpr int kCostRuleAct = kFirstCupboardAct + 3;
 inline constexpr int kFirstGardenAct = kFirstCupboardAct + kCupboardActs;  // random_garden.h

@@ -281,6 +281,9 @@ I1,2026-09-20,online,,,3.99,,10 min,ada
 == sale_line.csv
 sale,position,bar,lot,bars,price
 I1,1,rose-bar,,1,7.5
+== sale_powder.csv
+sale,position,pigment,lot,amount,price
+I1,1,own-rose,,~2 g,3.5
 == out_at_shop.csv
 code,date,where,bar,lot,bars,price,share
 OS1,2026-09-14,the corner shop,rose-bar,L-bars,2,7.5,30 %

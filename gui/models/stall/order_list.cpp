@@ -8,6 +8,7 @@
 #include "gui/models/stall/stall_lists.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
+#include "reports/words/shown.h"
 
 namespace dyestead::gui {
 
@@ -21,20 +22,27 @@ struct Row {
     Day day{};
     FactRef fact;
     std::string what;
-    std::string bars_of{};
+    std::string goods{};
     int bars = 0;
     std::optional<double> paid{};    // by the customers
     std::optional<double> earned{};  // of a sale
 };
 
-// "blue bar, plain bar"
-std::string kinds_of(const Shop& shop, Key<Sale> sale, int& bars) {
+// "blue bar, 5 g of indigo powder"
+std::string goods_of(const Shop& shop, Key<Sale> sale, int& bars) {
     std::string kinds;
     for (const SaleLine& line : shop.all<SaleLine>()) {
         if (line.head != sale) continue;
         const std::string bar = reports::called(shop, line.bar);
         if (kinds.find(bar) == std::string::npos) kinds += (kinds.empty() ? "" : ", ") + bar;
         bars += line.bars;
+    }
+    for (const PowderLine& line : shop.all<PowderLine>()) {
+        if (line.head != sale) continue;
+        const std::string powder =
+            say("{amount} of {powder}", arg("amount", reports::shown_quantity(line.amount.quantity)),
+                arg("powder", reports::called(shop, line.pigment)));
+        kinds += (kinds.empty() ? "" : ", ") + powder;
     }
     return kinds;
 }
@@ -61,7 +69,7 @@ std::vector<Row> rows_of(const Books& books) {
     std::vector<Row> rows;
     for (const Sale& sale : shop.all<Sale>()) {
         Row row{.day = sale.date, .fact = ref(sale), .what = sold_how(sale)};
-        row.bars_of = kinds_of(shop, sale.key, row.bars);
+        row.goods = goods_of(shop, sale.key, row.bars);
         row.paid = paid(row.fact);
         row.earned = sale_earned(books, sale.key);
         rows.push_back(std::move(row));
@@ -99,20 +107,22 @@ Listing order_list(const Books& books, std::string_view find) {
                  .table = {.title = say("Orders and shops"),
                            .columns = {{say("on")},
                                        {say("what")},
-                                       {say("bars of")},
+                                       {say("goods")},
                                        {say("bars"), Align::right},
                                        money_column("paid, {currency}"),
                                        {say("earned"), Align::right}},
                            .rows = {},
-                           .note = say("Earned: after sales tax, fees, post and what the bars had cost to make; your "
+                           .note = say("Earned: after sales tax, fees, post and what the goods had cost to make; your "
                                        "time not paid.")},
                  .rows = {},
-                 .empty = say("No order yet. Enter one: its number, the bars, postage in and out.")};
+                 .empty = say("No order yet. Enter one: its number, the goods, postage in and out.")};
     for (Row& row : rows_of(books)) {
-        if (row.day > books.as_of() || !holds({row.what, row.bars_of}, find)) continue;
+        if (row.day > books.as_of() || !holds({row.what, row.goods}, find)) continue;
         list.rows.push_back(row.fact);
-        list.table.rows.push_back({day_cell(row.day), words_cell(std::move(row.what)),
-                                   words_cell(std::move(row.bars_of)), number_cell(row.bars, fmt::to_string(row.bars)),
+        list.table.rows.push_back({day_cell(row.day), words_cell(std::move(row.what)), words_cell(std::move(row.goods)),
+                                   row.bars == 0 && row.fact.kind == kKindOf<Sale>
+                                       ? no_cell()
+                                       : number_cell(row.bars, fmt::to_string(row.bars)),
                                    row.paid ? money_cell(*row.paid, currency) : no_cell(),
                                    row.earned ? money_cell(*row.earned, currency) : no_cell()});
     }

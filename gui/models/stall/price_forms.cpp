@@ -129,8 +129,7 @@ Form powder_price_form(const Writing& writing, std::optional<Key<PowderPrice>> c
         .add("price", say("&Price"), &PowderPrice::price,
              {.help = say("Of the pack, as the customer pays it, any sales tax in.")})
         .add("from", say("From &on"), &PowderPrice::from);
-    form.form().cautions = {
-        say("Powder sold as such may fall under rules of its own. Ask your adviser before the first pack goes out.")};
+    form.form().cautions = {reports::powder_selling_caution()};
     return std::move(form).done([](PowderPrice& price, Form& shown, const Writing& now, Kept& kept) {
         if (price.pack.quantity.is_zero()) {
             shown.field("pack").trouble = say("Write how much is in a pack, like 10 g.");

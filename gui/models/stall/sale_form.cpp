@@ -4,7 +4,9 @@
 #include "domain/decisions/window.h"
 #include "domain/ledger/in_force.h"
 #include "domain/ledger/takings.h"
+#include "gui/models/stall/powder_lines.h"
 #include "gui/models/stall/sold_lines.h"
+#include "reports/words/powder_words.h"
 #include "reports/words/say.h"
 #include "reports/words/shown.h"
 
@@ -58,7 +60,20 @@ bool price_by_list(const Sale& sale, Form& form, const Shop& shop, std::vector<S
     return fine;
 }
 
-void look_at_lines(const Sale& sale, Form& form, const Writing& now) {
+// "2 bars and 5 g of powder, 19.50 with postage."
+std::string in_all(std::int64_t bars, const PowderSum& powder, Money sum, const std::string& currency) {
+    const auto money = arg("sum", reports::shown_money(sum, currency));
+    const auto of_it = arg("powder", reports::shown_quantity(Quantity{Kind::mass, powder.milligrams}));
+    if (bars == 0 && powder.milligrams == 0) return {};
+    if (bars == 0) return say("{powder} of powder, {sum} with postage.", of_it, money);
+    const auto count = static_cast<std::uint64_t>(bars);
+    if (powder.milligrams == 0)
+        return say_count("One bar, {sum} with postage.", "{count} bars, {sum} with postage.", count, money);
+    return say_count("One bar and {powder} of powder, {sum} with postage.",
+                     "{count} bars and {powder} of powder, {sum} with postage.", count, of_it, money);
+}
+
+void look_at_lines(const Sale& sale, const Change& lines, Form& form, const Writing& now) {
     FormLines& rows = form.lines_of("bars");
     const std::string currency = reports::currency_of(now.shop());
     if (!form.fact) say_ready(rows, "bars", now.books);
@@ -78,10 +93,8 @@ void look_at_lines(const Sale& sale, Form& form, const Writing& now) {
         bars += *count;
         sum += Rate{*price, Quantity::pieces(1)} * Quantity::pieces(*count);
     }
-    form.summary = bars == 0
-                       ? std::string{}
-                       : say_count("One bar, {sum} with postage.", "{count} bars, {sum} with postage.",
-                                   static_cast<std::uint64_t>(bars), arg("sum", reports::shown_money(sum, currency)));
+    const PowderSum powder = look_at_powder(sale, form, now, lines.put.all<PowderLine>());
+    form.summary = in_all(bars, powder, sum + powder.money, currency);
 }
 
 const Sale* last_order(const Shop& shop, Day day) {
@@ -117,9 +130,16 @@ double making_of(const Books& books, Key<Sale> sale) {
     for (const Movement& movement : books.ledger.movements) {
         if (movement.to != account(Boundary::sold)) continue;
         const SaleLine* line = records.from<SaleLine>(movement);
-        if (line != nullptr && line->head == sale) making += number(movement.cost.cash());
+        const PowderLine* powder = records.from<PowderLine>(movement);
+        if ((line != nullptr && line->head == sale) || (powder != nullptr && powder->head == sale))
+            making += number(movement.cost.cash());
     }
     return making;
+}
+
+template <class LineFact>
+bool has_any(const Shop& shop, Key<Sale> sale) {
+    return std::ranges::any_of(shop.all<LineFact>(), [&](const LineFact& line) { return line.head == sale; });
 }
 
 // The same bars at the list's prices of the day, on an average fair.
@@ -138,13 +158,23 @@ std::optional<double> at_a_fair(const Books& books, const Sale& sale) {
 
 Form finished(FactForm<Sale>&& form, const Writing& writing, std::optional<Key<Sale>> corrected) {
     form.lines(sale_lines(writing, corrected));
-    form.look_at(
-        [](const Sale& sale, const Change&, Form& shown, const Writing& now) { look_at_lines(sale, shown, now); });
-    return std::move(form).done([](Sale& sale, Form& shown, const Writing& now, Kept& kept) {
+    const bool powder = may_sell_powder(writing, corrected);
+    if (powder) {
+        form.lines(powder_lines(writing, corrected));
+        form.form().cautions = {reports::powder_selling_caution()};
+    }
+    form.look_at([](const Sale& sale, const Change& lines, Form& shown, const Writing& now) {
+        look_at_lines(sale, lines, shown, now);
+    });
+    return std::move(form).done([powder](Sale& sale, Form& shown, const Writing& now, Kept& kept) {
         auto& lines = kept.change.put.all<SaleLine>();
-        if (!price_by_list(sale, shown, now.shop(), lines)) return false;
-        if (lines.empty()) {
-            shown.field("date").trouble = say("Nothing is sold yet; add a line with the bars below.");
+        auto& of_powder = kept.change.put.all<PowderLine>();
+        const bool bars_priced = price_by_list(sale, shown, now.shop(), lines);
+        if (!price_powder(sale, shown, now.shop(), of_powder) || !bars_priced) return false;
+        if (lines.empty() && of_powder.empty()) {
+            shown.field("date").trouble = powder
+                                              ? say("Nothing is sold yet; add a line with bars or with powder below.")
+                                              : say("Nothing is sold yet; add a line with the bars below.");
             return false;
         }
         kept.title = reports::message("sale of {day}");
@@ -203,6 +233,16 @@ Form sale_form(const Writing& writing, std::optional<Key<Sale>> corrected) {
     return finished(std::move(form), writing, corrected);
 }
 
+Form powder_sale_form(const Writing& writing, Key<Lot> lot) {
+    Form form = sale_form(writing);
+    const Lot* sold = writing.shop().find(lot);
+    if (sold == nullptr || !may_sell_powder(writing, std::nullopt)) return form;
+    form.lines_of("powder").rows = {
+        {KeyCodes{}.code_of(sold->material), pack_text(writing, *sold), {}, KeyCodes{}.code_of(lot)}};
+    form.look(form, writing);
+    return form;
+}
+
 Form correct_sale(const Writing& writing, Key<Sale> key) {
     const Sale* sale = writing.shop().find(key);
     const bool order = sale != nullptr && (sale->channel == Channel::online || sale->order_number);
@@ -224,6 +264,16 @@ std::string sale_told(const Books& books, Key<Sale> key) {
     const Sale& sale = *books.shop.find(key);
     const std::string currency = reports::currency_of(books.shop);
     const auto left = arg("earned", reports::shown_money(*earned, currency));
+    if (has_any<PowderLine>(books.shop, key)) {
+        const auto cost = arg("cost", reports::shown_money(making_of(books, key), currency));
+        return has_any<SaleLine>(books.shop, key)
+                   ? say("This sale earned {earned} after fees, post and the {cost} its bars and powder had cost to "
+                         "make; your time is not paid.",
+                         left, cost)
+                   : say("This sale earned {earned} after fees, post and the {cost} its powder had cost to make; your "
+                         "time is not paid.",
+                         left, cost);
+    }
     const auto fair = at_a_fair(books, sale);
     if (!fair)
         return sale.order_number

@@ -1,4 +1,4 @@
-// sale_form.h - bars sold anywhere but at a fair: an order that is posted, or over the counter.
+// sale_form.h - bars or powder sold anywhere but at a fair: an order that is posted, or over the counter.
 #pragma once
 
 #include "gui/models/form/form.h"
@@ -9,12 +9,14 @@ namespace dyestead::gui {
 Form order_form(const Writing& writing, std::optional<Key<Sale>> corrected = std::nullopt);
 // At the door, to a shop, to friends.
 Form sale_form(const Writing& writing, std::optional<Key<Sale>> corrected = std::nullopt);
+// A sale that begins with some of a lot of powder.
+Form powder_sale_form(const Writing& writing, Key<Lot> lot);
 // The one of the two that a sale was written with.
 Form correct_sale(const Writing& writing, Key<Sale> sale);
 
 // "This order earned 3.10 after post and box; at a fair it would have been 4.40."
 std::string sale_told(const Books& books, Key<Sale> sale);
-// What a sale left after sales tax, fees, postage and what its bars had cost to make, own time not paid.
+// What a sale left after sales tax, fees, postage and what it had cost to make what was sold, own time not paid.
 std::optional<double> sale_earned(const Books& books, Key<Sale> sale);
 
 }  // namespace dyestead::gui

@@ -7,6 +7,7 @@
 #include "domain/text/amounts.h"
 #include "gui/models/amounts_shown.h"
 #include "gui/models/cupboard/supply_forms.h"
+#include "gui/models/stall/sale_form.h"
 #include "gui/models/vat/colour_forms.h"
 #include "gui/models/vat/powder.h"
 #include "gui/models/vat/standing.h"
@@ -128,7 +129,14 @@ public:
                         dry,
                         shade,
                         sheet};
-            case kPowder: return {shade};
+            case kPowder:
+                return {shade,
+                        {.label = say("&Sell some of it"),
+                         .to_selected = true,
+                         .begin = [](const Writing& writing, Selected row) -> std::optional<Form> {
+                             if (!row || row->kind != kKindOf<Lot>) return std::nullopt;
+                             return powder_sale_form(writing, Key<Lot>{row->key});
+                         }}};
             case kDrying: return {dry};
             case kShades: return {shade};
             case kMethods:

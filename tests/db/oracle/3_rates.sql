@@ -27,6 +27,7 @@ INSERT INTO held
         UNION ALL SELECT 'tending_use', key, material, amount, amount_unit FROM tending_use
         UNION ALL SELECT 'vat_use', key, material, amount, amount_unit FROM vat_use
         UNION ALL SELECT 'batch_use', key, material, amount, amount_unit FROM batch_use
+        UNION ALL SELECT 'sale_powder', key, pigment, amount, amount_unit FROM sale_powder
         UNION ALL SELECT 'wrapping_use', key, material, amount, amount_unit FROM wrapping_use
         UNION ALL SELECT 'loss', key, material, amount, amount_unit FROM loss
         UNION ALL SELECT 'count_line', key, material, counted, counted_unit FROM count_line WHERE counted IS NOT NULL

@@ -2,7 +2,8 @@
 CREATE TEMP VIEW channel AS
   SELECT *, LEAD("from", 1, 9999999) OVER (PARTITION BY channel ORDER BY "from", key) AS until FROM channel_fee;
 
--- Sold 14: fairs, other sales, and bars out to a shop. Fees, stalls, travel, postage and selling hours are the period's.
+-- Sold 14: fairs, other sales (of powder too), and bars out to a shop. Fees, stalls, travel, postage and selling hours
+-- are the period's.
 CREATE TEMP VIEW stood AS
   SELECT f.*, (SELECT COALESCE(SUM(taken - back), 0) FROM fair_line WHERE head = f.key) AS went,
     (SELECT COALESCE(SUM(MAX(0, taken - back)), 0) FROM fair_line WHERE head = f.key) AS sold FROM fair AS f;
@@ -24,19 +25,26 @@ INSERT INTO fact_step (day, phase, second, third, fact, sub, what, pot, material
 
 CREATE TEMP VIEW sent AS
   SELECT s.*, (SELECT COALESCE(SUM(bars), 0) FROM sale_line WHERE head = s.key) AS went,
-    (SELECT COALESCE(SUM(price), 0) FROM sale_line WHERE head = s.key) AS prices,
-    (SELECT COALESCE(SUM(price * bars), 0) FROM sale_line WHERE head = s.key) + COALESCE(s.postage_paid, 0) AS takings
-  FROM sale AS s;
+    (SELECT COALESCE(SUM(price), 0) FROM sale_line WHERE head = s.key) + p.price AS prices, p.amount AS powder,
+    (SELECT COALESCE(SUM(price * bars), 0) FROM sale_line WHERE head = s.key) + p.price + COALESCE(s.postage_paid, 0)
+      AS takings
+  FROM sale AS s JOIN (SELECT s.key, COALESCE(SUM(x.price), 0) AS price, COALESCE(SUM(x.amount), 0) AS amount
+    FROM sale AS s LEFT JOIN sale_powder AS x ON x.head = s.key GROUP BY s.key) AS p ON p.key = s.key;
 INSERT INTO fact_step (day, phase, second, third, kind, fact, sub, what, to_pot, lot, material, quantity, sale, apart)
-  SELECT s.date, 14, s.went, s.prices, 1, s.key, x.position, 'take', 'sold', x.lot, x.bar, 1000 * x.bars, 1, 1
+  SELECT s.date, 14, s.went + s.powder, s.prices, 1, s.key, x.position, 'take', 'sold', x.lot, x.bar, 1000 * x.bars, 1, 1
   FROM sale_line AS x JOIN sent AS s ON s.key = x.head;
+-- Powder after the bars; it pays fees by its price, and no bag.
+INSERT INTO fact_step (day, phase, second, third, kind, fact, sub, what, to_pot, lot, material, quantity, sale, apart)
+  SELECT s.date, 14, s.went + s.powder, s.prices, 1, s.key, 400 + x.position, 'take', 'sold', x.lot, x.pigment,
+    h.quantity, 1, 1
+  FROM sale_powder AS x JOIN sent AS s ON s.key = x.head JOIN held AS h ON h.kind = 'sale_powder' AND h.key = x.key;
 INSERT INTO fact_step (day, phase, second, third, kind, fact, sub, what, pot, overhead)
-  SELECT s.date, 14, s.went, s.prices, 1, s.key, 500, 'enter', 'period', COALESCE(s.postage, 0)
+  SELECT s.date, 14, s.went + s.powder, s.prices, 1, s.key, 500, 'enter', 'period', COALESCE(s.postage, 0)
     + COALESCE((2 * s.takings * c.share_top + c.share_bottom) / (2 * c.share_bottom), 0) + COALESCE(c.per_payment, 0)
     + COALESCE(c.per_bar, 0) * s.went
   FROM sent AS s LEFT JOIN channel AS c ON c.channel = s.channel AND s.date >= c."from" AND s.date < c.until;
 INSERT INTO fact_step (day, phase, second, third, kind, fact, sub, what, pot, materials, labour, minutes)
-  SELECT s.date, 14, s.went, s.prices, 1, s.key, 600, 'enter', 'period', h.materials, h.labour, h.minutes
+  SELECT s.date, 14, s.went + s.powder, s.prices, 1, s.key, 600, 'enter', 'period', h.materials, h.labour, h.minutes
   FROM sent AS s JOIN hours AS h ON h.kind = 'sale' AND h.key = s.key;
 
 INSERT INTO fact_step (day, phase, second, third, kind, fact, sub, what, to_pot, lot, material, quantity, sale, apart)

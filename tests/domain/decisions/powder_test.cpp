@@ -84,3 +84,50 @@ TEST_CASE("a pack of nothing is no price; without vats or a price of the bars on
     CHECK_FALSE(powder->soap_left_per_gram);
     CHECK_FALSE(powder->even_price_per_gram);
 }
+
+TEST_CASE("what was sold as powder counts as made: it is named, and no figure of the verdict moves") {
+    Sold s;
+    s.price_of(grams(10), Money::units(9));
+    const Verdict before = s.verdict();
+    const auto sale = s.sale(day_of(2026, 10, 20));
+    s.at(sale).channel = Channel::card;
+    s.at(sale).postage = Money::units(4);
+    s.at(sale).time = minutes(50);
+    auto& line = s.add<PowderLine>(sale);
+    line.pigment = s.powder;
+    line.lot = s.powder_2026;
+    line.amount = grams(12);
+    line.price = Money::units(10);
+    const Verdict after = s.verdict();
+    CHECK(after.stands_on.grams_sold == Approx(12));
+    CHECK(after.stands_on.grams_left == Approx(before.stands_on.grams_left - 12));
+    CHECK(after.stands_on.grams_used == before.stands_on.grams_used);
+    CHECK(after.stands_on.grams_lost == 0);
+    CHECK(after.fee_share == before.fee_share);
+    CHECK(after.fee_per_bar == before.fee_per_bar);
+    const auto figures = [](const VerdictFigures& of) {
+        return std::vector<std::optional<double>>{
+            of.strength,
+            of.home.full_margin_per_bar,
+            of.home.earnings_per_hour,
+            of.home.earnings_per_hour_with_selling,
+            of.bought.full_margin_per_bar,
+            of.plain.full_margin_per_bar,
+            of.pigment.full_cost_per_gram,
+            of.pigment.cash_cost_per_gram,
+            of.pigment.hands_on_minutes_per_gram,
+            of.pigment.strength,
+            of.season.dye_hours,
+            of.season.bars,
+            of.season.full_difference,
+            of.extra_dye_hour.earned,
+            of.extra_dye_hour.hurdle,
+            of.extra_dye_hour.soap_hour,
+            of.powder->left_per_gram,
+            of.powder->soap_left_per_gram,
+            of.breakeven.premium_per_bar.value,
+        };
+    };
+    CHECK(figures(after.figures) == figures(before.figures));
+    CHECK(after.ruling.word == before.ruling.word);
+}

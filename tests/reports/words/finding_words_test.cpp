@@ -9,7 +9,7 @@
 namespace dyestead::reports {
 namespace {
 
-constexpr auto kLast = FindingCode::no_average_for;
+constexpr auto kLast = FindingCode::no_powder;
 constexpr auto kLastOfVerdict = VerdictFindingCode::allowed_waiting;
 
 Shop shop_with_a_delivery() {

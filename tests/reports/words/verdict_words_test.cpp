@@ -178,11 +178,13 @@ TEST_CASE("notes name the failures, the powder left and what is left out") {
     verdict.stands_on.already_spent = 45;
     verdict.stands_on.leaf_kg = 1.5;
     verdict.stands_on.vats_not_dry = {{4}};
+    verdict.stands_on.grams_sold = 12;
     const auto powder = powder_notes(shop, verdict);
-    REQUIRE(powder.size() == 4);
+    REQUIRE(powder.size() == 5);
     for (const auto& note : powder) is_a_sentence(note);
     CHECK(powder[2] == "21 g of 50 g of powder is used; the 29 g left would colour 7 loaves.");
     CHECK(powder[3] == "Includes 2 vats that gave nothing: 7 hours, £9.40.");
+    CHECK(powder[4] == "12 g of powder was sold as it is; it counts as made.");
     const auto left_out = left_out_notes(shop, verdict);
     REQUIRE(left_out.size() == 3);
     CHECK(left_out[0] == "Already spent either way, and not counted: £45.00.");

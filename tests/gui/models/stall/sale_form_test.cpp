@@ -4,6 +4,7 @@
 
 #include "gui/models/stall/price_forms.h"
 #include "gui/models/stall/shop_forms.h"
+#include "gui/models/stall/stall_lists.h"
 #include "tests/gui/models/stall/stall_desk.h"
 
 namespace dyestead::gui {
@@ -67,6 +68,100 @@ TEST_CASE("more than is ready is said, a lot of another bar and a bar without a 
             CHECK(choice.code != StallDesk::code(desk.curing_lot));
         }
     }
+}
+
+TEST_CASE("powder is weighed out below the bars, priced as it was put down, and told beside what it cost") {
+    StallDesk desk;
+    desk.open();
+    Form form = sale_form(desk.writing());
+    REQUIRE(form.cautions.size() == 1);
+    CHECK(form.cautions[0].starts_with("To whom powder may be sold"));
+    CHECK(desk.keep(form).empty());
+    CHECK(form.field("date").trouble == "Nothing is sold yet; add a line with bars or with powder below.");
+    FormLines& lines = form.lines_of("powder");
+    lines.rows = {{StallDesk::code(desk.powder), "5 g", "", ""}};
+    CHECK(desk.keep(form).empty());
+    CHECK(form.lines_of("powder").notes[0].starts_with("No price of this powder"));
+
+    auto& price = desk.builder.add<PowderPrice>();
+    price.from = day_of(2026, 1, 1);
+    price.colour = desk.indigo;
+    price.pack = grams(10);
+    price.price = Money::units(9);
+    desk.open();
+    form.look(form, desk.writing());
+    CHECK(form.lines_of("powder").notes[0] == "\u00a34.50 by the price of powder");
+    CHECK(form.summary == "5 g of powder, \u00a34.50 with postage.");
+    // 4.50 less 5 g at 0.50.
+    CHECK(
+        desk.keep(form) ==
+        "This sale earned \u00a32.00 after fees, post and the \u00a32.50 its powder had cost to make; your time is not "
+        "paid.");
+    REQUIRE(desk.shop.all<PowderLine>().size() == 1);
+    CHECK(desk.shop.all<PowderLine>()[0].price == Money::hundredths(450));
+    CHECK(desk.shop.all<SaleLine>().empty());
+    const Key<Sale> sold = desk.shop.all<Sale>()[0].key;
+    const Listing orders = order_list(desk.books(), {});
+    CHECK(orders.table.rows[0][2].shown == "5 g of blue powder");
+    CHECK(orders.table.rows[0][3].no_value);
+
+    // Corrected: bars beside it, the powder's price typed, and then the powder taken away.
+    Form again = correct_sale(desk.writing(), sold);
+    CHECK(again.lines_of("powder").rows[0][2] == "4.50");
+    again.lines_of("bars").rows = {{StallDesk::code(desk.plain), "2", "", ""}};
+    again.lines_of("powder").rows[0][2] = "6";
+    again.look(again, desk.writing());
+    CHECK(again.summary == "2 bars and 5 g of powder, \u00a317.00 with postage.");
+    CHECK(desk.keep(again) ==
+          "This sale earned \u00a313.50 after fees, post and the \u00a33.50 its bars and powder had cost to make; your "
+          "time is not paid.");
+    Form bars_alone = correct_sale(desk.writing(), sold);
+    bars_alone.lines_of("powder").rows.clear();
+    CHECK(desk.keep(bars_alone).starts_with("This sale earned \u00a310.00 after what the bars cost to make"));
+    CHECK(desk.shop.all<PowderLine>().empty());
+}
+
+TEST_CASE("no more powder than there is, none of it is said, and a lot of another or on hold is not sold") {
+    StallDesk desk;
+    const auto other = desk.builder.made("red powder", MaterialKind::pigment);
+    const auto held = desk.builder.already_here(day_of(2026, 1, 5), other, grams(8), Money::units(4));
+    auto& hold = desk.builder.add<Hold>();
+    hold.date = day_of(2026, 6, 1);
+    hold.lot = held;
+    hold.why = "smells";
+    desk.open();
+    const Key<Lot> lot = std::ranges::find(desk.shop.all<Lot>(), desk.powder, &Lot::material)->key;
+    Form form = powder_sale_form(desk.writing(), lot);
+    FormLines& lines = form.lines_of("powder");
+    REQUIRE(lines.rows.size() == 1);
+    CHECK(lines.rows[0] == std::vector<std::string>{StallDesk::code(desk.powder), "20 g", "", StallDesk::code(lot)});
+    const auto with = [&](std::string amount, std::string from) {
+        lines.rows[0] = {StallDesk::code(desk.powder), std::move(amount), "3", std::move(from)};
+        form.look(form, desk.writing());
+        return lines.notes[0];
+    };
+    CHECK(with("25 g", "") == "only 20 g there");
+    CHECK(with("0 g", "").starts_with("Write how much was sold"));
+    CHECK(with("5 g", StallDesk::code(held)).find("holds red powder") != std::string::npos);
+    CHECK(with("half", "").empty());
+    CHECK(form.summary == "10 g of powder, \u00a33.00 with postage.");
+    auto& price = desk.builder.add<PowderPrice>();
+    price.from = day_of(2026, 1, 1);
+    price.colour = desk.indigo;
+    price.pack = grams(6);
+    desk.open();
+    CHECK(powder_sale_form(desk.writing(), lot).lines_of("powder").rows[0][1] == "6 g");
+    for (const FormField& field : lines.fields)
+        if (field.id == "lot")
+            CHECK(std::ranges::find(field.choices, StallDesk::code(held), &Choice::code) == field.choices.end());
+}
+
+TEST_CASE("a maker without powder is not asked about any") {
+    StallDesk desk;
+    desk.builder.all<AlreadyHere>().clear();
+    desk.open();
+    CHECK(sale_form(desk.writing()).lines.size() == 1);
+    CHECK(order_form(desk.writing()).cautions.empty());
 }
 
 TEST_CASE("bars are out at a shop, settled in parts, and never more than are out") {
