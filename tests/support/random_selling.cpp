@@ -181,7 +181,7 @@ private:
 }  // namespace
 
 Shop selling_shop(std::vector<Act> acts) {
-    constexpr std::array kSells{0, 5, 6, 7, 7, 8, 8, 8, 11, 11, 10, 17, 18, 18, 19, 19, 20, 20, 21, 23, 24, 28, 28};
+    constexpr std::array kSells{0, 5, 6, 7, 7, 8, 8, 8, 11, 11, 10, 17, 18, 18, 19, 19, 20, 20, 21, 23, 23, 24, 28, 28};
     for (Act& act : acts) {
         act.what = kSells[static_cast<std::size_t>(act.what) % kSells.size()];
         act.day /= 3;

@@ -49,16 +49,8 @@ bool has_price(const FormLines& rows, std::size_t row) {
 
 }  // namespace
 
-bool may_sell_powder(const Writing& writing, std::optional<Key<Sale>> sale) {
-    const Shop& shop = writing.shop();
-    if (sale && std::ranges::any_of(shop.all<PowderLine>(), [&](const auto& line) { return line.head == *sale; }))
-        return true;
-    const auto& lots = shop.all<Lot>();
-    for (std::size_t i = 0; i < lots.size() && i < writing.books.ledger.lots.size(); ++i) {
-        const Material* material = shop.find(lots[i].material);
-        if (material != nullptr && is_powder(*material) && writing.books.ledger.lots[i].left > 0) return true;
-    }
-    return false;
+bool may_sell_powder(const Shop& shop) {
+    return !shop.all<PowderPrice>().empty() || !shop.all<PowderLine>().empty();
 }
 
 LineForm<PowderLine> powder_lines(const Writing& writing, std::optional<Key<Sale>> sale) {

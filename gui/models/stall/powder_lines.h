@@ -5,9 +5,9 @@
 
 namespace dyestead::gui {
 
-// Whether the form offers to write powder down: there is some, or the sale has some already. A maker who makes none
-// never sees these lines.
-bool may_sell_powder(const Writing& writing, std::optional<Key<Sale>> sale);
+// Whether every sale asks for powder too: a price of some is put down, or some was sold. Whoever sells none never sees
+// these lines.
+bool may_sell_powder(const Shop& shop);
 
 LineForm<PowderLine> powder_lines(const Writing& writing, std::optional<Key<Sale>> sale);
 

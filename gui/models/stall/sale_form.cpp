@@ -156,9 +156,8 @@ std::optional<double> at_a_fair(const Books& books, const Sale& sale) {
     return priced * *kept - making_of(books, sale.key);
 }
 
-Form finished(FactForm<Sale>&& form, const Writing& writing, std::optional<Key<Sale>> corrected) {
+Form finished(FactForm<Sale>&& form, const Writing& writing, std::optional<Key<Sale>> corrected, bool powder) {
     form.lines(sale_lines(writing, corrected));
-    const bool powder = may_sell_powder(writing, corrected);
     if (powder) {
         form.lines(powder_lines(writing, corrected));
         form.form().cautions = {reports::powder_selling_caution()};
@@ -188,6 +187,23 @@ Form finished(FactForm<Sale>&& form, const Writing& writing, std::optional<Key<S
     });
 }
 
+Form counter_sale(const Writing& writing, std::optional<Key<Sale>> corrected, bool powder) {
+    FactForm<Sale> form{writing, "sale", say("A sale"), corrected};
+    if (form.is_new()) {
+        form.fact().date = writing.day;
+        form.fact().channel = Channel::cash;
+    }
+    form.add("date", say("&On"), &Sale::date)
+        .add("channel", say("Pai&d"), &Sale::channel, {.choices = channels()})
+        .add("buyer", say("To whom, if it &helps"), &Sale::buyer)
+        .more("number", say("&Number"), &Sale::order_number)
+        .more("postage", say("Post and bo&x"), &Sale::postage)
+        .more("paid", say("&Postage they paid"), &Sale::postage_paid)
+        .more("time", say("&Time"), &Sale::time)
+        .more("who", say("&Who"), &Sale::who, {.choices = people_choices(writing.shop())});
+    return finished(std::move(form), writing, corrected, powder);
+}
+
 }  // namespace
 
 Form order_form(const Writing& writing, std::optional<Key<Sale>> corrected) {
@@ -213,30 +229,17 @@ Form order_form(const Writing& writing, std::optional<Key<Sale>> corrected) {
     if (form.is_new() && last != nullptr)
         for (const char* id : {"paid", "postage", "time"})
             if (!form.form().text(id).empty()) form.form().field(id).origin = say("from your last");
-    return finished(std::move(form), writing, corrected);
+    return finished(std::move(form), writing, corrected, may_sell_powder(writing.shop()));
 }
 
 Form sale_form(const Writing& writing, std::optional<Key<Sale>> corrected) {
-    FactForm<Sale> form{writing, "sale", say("A sale"), corrected};
-    if (form.is_new()) {
-        form.fact().date = writing.day;
-        form.fact().channel = Channel::cash;
-    }
-    form.add("date", say("&On"), &Sale::date)
-        .add("channel", say("Pai&d"), &Sale::channel, {.choices = channels()})
-        .add("buyer", say("To whom, if it &helps"), &Sale::buyer)
-        .more("number", say("&Number"), &Sale::order_number)
-        .more("postage", say("Post and bo&x"), &Sale::postage)
-        .more("paid", say("&Postage they paid"), &Sale::postage_paid)
-        .more("time", say("&Time"), &Sale::time)
-        .more("who", say("&Who"), &Sale::who, {.choices = people_choices(writing.shop())});
-    return finished(std::move(form), writing, corrected);
+    return counter_sale(writing, corrected, may_sell_powder(writing.shop()));
 }
 
 Form powder_sale_form(const Writing& writing, Key<Lot> lot) {
-    Form form = sale_form(writing);
+    Form form = counter_sale(writing, std::nullopt, true);
     const Lot* sold = writing.shop().find(lot);
-    if (sold == nullptr || !may_sell_powder(writing, std::nullopt)) return form;
+    if (sold == nullptr) return form;
     form.lines_of("powder").rows = {
         {KeyCodes{}.code_of(sold->material), pack_text(writing, *sold), {}, KeyCodes{}.code_of(lot)}};
     form.look(form, writing);

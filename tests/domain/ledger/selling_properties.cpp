@@ -41,6 +41,7 @@ TEST_CASE("every penny, minute and bar of a shop that sells much stands in one t
             out += ledger.balances[each].is_zero() ? 0 : 1;
         RC_CLASSIFY(out > 0, "bars out at the end");
         RC_CLASSIFY(!ledger.returned.empty(), "some bars came back");
+        RC_CLASSIFY(!ledger.powder_sold.empty(), "powder was sold");
     }));
 }
 

@@ -72,6 +72,11 @@ TEST_CASE("more than is ready is said, a lot of another bar and a bar without a 
 
 TEST_CASE("powder is weighed out below the bars, priced as it was put down, and told beside what it cost") {
     StallDesk desk;
+    auto& price = desk.builder.add<PowderPrice>();
+    price.from = day_of(2026, 8, 1);  // later
+    price.colour = desk.indigo;
+    price.pack = test::grams(10);
+    price.price = Money::units(9);
     desk.open();
     Form form = sale_form(desk.writing());
     REQUIRE(form.cautions.size() == 1);
@@ -83,11 +88,7 @@ TEST_CASE("powder is weighed out below the bars, priced as it was put down, and 
     CHECK(desk.keep(form).empty());
     CHECK(form.lines_of("powder").notes[0].starts_with("No price of this powder"));
 
-    auto& price = desk.builder.add<PowderPrice>();
-    price.from = day_of(2026, 1, 1);
-    price.colour = desk.indigo;
-    price.pack = grams(10);
-    price.price = Money::units(9);
+    desk.builder.all<PowderPrice>().front().from = day_of(2026, 1, 1);
     desk.open();
     form.look(form, desk.writing());
     CHECK(form.lines_of("powder").notes[0] == "\u00a34.50 by the price of powder");
@@ -124,7 +125,7 @@ TEST_CASE("powder is weighed out below the bars, priced as it was put down, and 
 TEST_CASE("no more powder than there is, none of it is said, and a lot of another or on hold is not sold") {
     StallDesk desk;
     const auto other = desk.builder.made("red powder", MaterialKind::pigment);
-    const auto held = desk.builder.already_here(day_of(2026, 1, 5), other, grams(8), Money::units(4));
+    const auto held = desk.builder.already_here(day_of(2026, 1, 5), other, test::grams(8), Money::units(4));
     auto& hold = desk.builder.add<Hold>();
     hold.date = day_of(2026, 6, 1);
     hold.lot = held;
@@ -148,7 +149,7 @@ TEST_CASE("no more powder than there is, none of it is said, and a lot of anothe
     auto& price = desk.builder.add<PowderPrice>();
     price.from = day_of(2026, 1, 1);
     price.colour = desk.indigo;
-    price.pack = grams(6);
+    price.pack = test::grams(6);
     desk.open();
     CHECK(powder_sale_form(desk.writing(), lot).lines_of("powder").rows[0][1] == "6 g");
     for (const FormField& field : lines.fields)
@@ -156,9 +157,8 @@ TEST_CASE("no more powder than there is, none of it is said, and a lot of anothe
             CHECK(std::ranges::find(field.choices, StallDesk::code(held), &Choice::code) == field.choices.end());
 }
 
-TEST_CASE("a maker without powder is not asked about any") {
+TEST_CASE("a maker who sells no powder is not asked about any") {
     StallDesk desk;
-    desk.builder.all<AlreadyHere>().clear();
     desk.open();
     CHECK(sale_form(desk.writing()).lines.size() == 1);
     CHECK(order_form(desk.writing()).cautions.empty());
