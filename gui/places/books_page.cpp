@@ -25,6 +25,7 @@
 
 namespace dyestead::gui {
 
+using reports::arg;
 using reports::say;
 
 namespace {
@@ -32,6 +33,8 @@ namespace {
 constexpr int kListWidth = 290;
 constexpr int kDayWidth = 130;
 constexpr int kAboutWidth = 220;
+// From so many on they are looked for rather than looked through.
+constexpr std::size_t kMany = 40;
 
 }  // namespace
 
@@ -59,6 +62,8 @@ void BooksPage::build_ask(wxWindow& page) {
     set_accessible_name(*list_, say("Question"));
     switch_off_type_ahead(*list_);
     give_rows_room(*list_, FromDIP(kNear), FromDIP(kNear));
+    find_label_ = new wxStaticText(&page, wxID_ANY, shown(say("Fi&nd")));
+    find_ = new wxTextCtrl(&page, wxID_ANY, wxString{}, wxDefaultPosition, wxSize{for_text(*this, kDayWidth), -1});
     about_label_ = new wxStaticText(&page, wxID_ANY, shown(say("&What")));
     about_ = new wxChoice(&page, wxID_ANY, wxDefaultPosition, wxSize{for_text(*this, kAboutWidth), -1});
     from_label_ = new wxStaticText(&page, wxID_ANY, shown(say("Fr&om")));
@@ -75,6 +80,12 @@ void BooksPage::build_ask(wxWindow& page) {
     answer_ = new DocumentView(&page);
 
     list_->Bind(wxEVT_LISTBOX, [this](wxCommandEvent&) { guarded("asking the books", [this] { choose_question(); }); });
+    find_->Bind(wxEVT_TEXT, [this](wxCommandEvent&) {
+        guarded("asking the books", [this] {
+            offer(asked().about);
+            ask();
+        });
+    });
     about_->Bind(wxEVT_CHOICE, [this](wxCommandEvent&) { guarded("asking the books", [this] { ask(); }); });
     ask_button->Bind(wxEVT_BUTTON, [this](wxCommandEvent&) { guarded("asking the books", [this] { ask(); }); });
     hold_->Bind(
@@ -84,8 +95,8 @@ void BooksPage::build_ask(wxWindow& page) {
 
     const int near = FromDIP(kNear);
     auto* row = new wxBoxSizer(wxHORIZONTAL);
-    for (wxWindow* each :
-         std::initializer_list<wxWindow*>{about_label_, about_, from_label_, from_, as_of_label, as_of_, ask_button})
+    for (wxWindow* each : std::initializer_list<wxWindow*>{
+             find_label_, find_, about_label_, about_, from_label_, from_, as_of_label, as_of_, ask_button})
         row->Add(each, wxSizerFlags{}.CentreVertical().Border(wxRIGHT, near));
     auto* right = new wxBoxSizer(wxVERTICAL);
     right->Add(row, wxSizerFlags{}.Border(wxLEFT | wxBOTTOM, FromDIP(kApart)));
@@ -126,14 +137,14 @@ void BooksPage::choose_question(const std::string& asked_about) {
     const bool about = !question.about.empty();
     about_label_->Show(about);
     about_->Show(about);
-    if (about) {
-        about_label_->SetLabel(shown(question.about_label));
-        wxArrayString names;
-        for (const Choice& each : question.about) names.Add(shown(each.shown));
-        about_->Set(names);
-        const auto again = std::ranges::find(question.about, asked_about, &Choice::code);
-        about_->SetSelection(again == question.about.end() ? 0 : static_cast<int>(again - question.about.begin()));
-    }
+    const bool many = question.about.size() >= kMany;
+    find_label_->Show(many);
+    find_->Show(many);
+    find_->ChangeValue(wxString{});
+    if (many)
+        find_->SetHint(shown(say("among {count}", arg("count", static_cast<std::int64_t>(question.about.size())))));
+    if (about) about_label_->SetLabel(shown(question.about_label));
+    offer(asked_about);
     from_label_->Show(question.period);
     from_->Show(question.period);
     from_->SetHint(shown(question.report == "recall" ? say("any day") : say("start of the year")));
@@ -141,11 +152,28 @@ void BooksPage::choose_question(const std::string& asked_about) {
     ask();
 }
 
+void BooksPage::offer(const std::string& chosen) {
+    const std::vector<Choice>& all = questions_[static_cast<std::size_t>(list_->GetSelection())].about;
+    const std::string words = typed(find_->GetValue());
+    offered_ = narrowed(all, words);
+    auto again = std::ranges::find(offered_, chosen, &Choice::code);
+    const auto further = std::ranges::find(all, chosen, &Choice::code);
+    if (again == offered_.end() && further != all.end() && words.empty())
+        again = offered_.insert(offered_.end(), *further);
+    wxArrayString names;
+    for (const Choice& each : offered_) names.Add(shown(each.shown));
+    about_->Set(names);
+    if (!offered_.empty())
+        about_->SetSelection(again == offered_.end() ? 0 : static_cast<int>(again - offered_.begin()));
+}
+
 void BooksPage::ask() {
     const int at = list_->GetSelection();
     if (!books_ || at == wxNOT_FOUND) return;
     const BooksQuestion& question = questions_[static_cast<std::size_t>(at)];
-    Answer found = answer(*books_, question, asked());
+    const bool nothing_such = !question.about.empty() && offered_.empty();
+    Answer found = nothing_such ? Answer{{}, say("Nothing on record has these words in its name; take some away.")}
+                                : answer(*books_, question, asked());
     trouble_->say(found.trouble);
     document_ = std::move(found.document);
     if (document_) {
@@ -164,7 +192,7 @@ Asked BooksPage::asked() const {
     const BooksQuestion& question = questions_[static_cast<std::size_t>(list_->GetSelection())];
     Asked put{.as_of = typed(as_of_->GetValue()), .from = typed(from_->GetValue()), .about = {}};
     if (!question.about.empty() && about_->GetSelection() != wxNOT_FOUND)
-        put.about = question.about[static_cast<std::size_t>(about_->GetSelection())].code;
+        put.about = offered_[static_cast<std::size_t>(about_->GetSelection())].code;
     return put;
 }
 

@@ -38,6 +38,8 @@ private:
     void build_ask(wxWindow& page);
     // `about`: what it is about, where the question knows it; else the first.
     void choose_question(const std::string& about = {});
+    // Offers what holds the words typed, with this one chosen where it is among all.
+    void offer(const std::string& chosen);
     void ask();
     Asked asked() const;
     void hold_here();
@@ -50,6 +52,9 @@ private:
 
     wxNotebook* tabs_;
     wxListBox* list_;
+    std::vector<Choice> offered_;  // of what the question can be about
+    wxStaticText* find_label_;
+    wxTextCtrl* find_;
     wxStaticText* about_label_;
     wxChoice* about_;
     wxTextCtrl* as_of_;

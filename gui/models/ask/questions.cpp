@@ -8,6 +8,7 @@
 #include "domain/ledger/replay.h"
 #include "domain/text/typed.h"
 #include "gui/models/form/field_values.h"
+#include "gui/models/place.h"
 #include "reports/registry.h"
 #include "reports/words/names.h"
 #include "reports/words/say.h"
@@ -26,6 +27,17 @@ std::vector<Choice> by_code(const Shop& shop, Named named) {
     std::vector<Choice> choices;
     for (const Fact& fact : shop.all<Fact>()) choices.push_back({fact.code, named(fact)});
     std::ranges::stable_sort(choices, {}, &Choice::shown);
+    return choices;
+}
+
+// Of what has a day, the newest first.
+template <class Fact, class Named>
+std::vector<Choice> by_day(const Shop& shop, Named named) {
+    std::vector<const Fact*> facts;
+    for (const Fact& fact : shop.all<Fact>()) facts.push_back(&fact);
+    std::ranges::stable_sort(facts, [](const Fact* a, const Fact* b) { return a->date > b->date; });
+    std::vector<Choice> choices;
+    for (const Fact* fact : facts) choices.push_back({fact->code, named(*fact)});
     return choices;
 }
 
@@ -59,8 +71,8 @@ std::vector<Choice> traceable(const Shop& shop) {
     add(by_code<Lot>(shop, [&](const Lot& lot) {
         return say("{what}, lot {lot}", arg("what", reports::called(shop, lot.material)), arg("lot", lot.code));
     }));
-    add(by_code<Batch>(shop, [&](const Batch& batch) { return batch_named(shop, batch); }));
-    add(by_code<Vat>(shop, [&](const Vat& vat) {
+    add(by_day<Batch>(shop, [&](const Batch& batch) { return batch_named(shop, batch); }));
+    add(by_day<Vat>(shop, [&](const Vat& vat) {
         return say("vat of {day}, {colour} ({code})", arg("day", reports::shown_date(vat.date)),
                    arg("colour", reports::called(shop, vat.colour)), arg("code", vat.code));
     }));
@@ -81,8 +93,8 @@ std::vector<Choice> recallable(const Shop& shop) {
         if (theirs == suppliers_lot.end()) return say("{what}, lot {lot}", what, code);
         return say("{what}, lot {lot} (the supplier's {theirs})", what, code, arg("theirs", theirs->second));
     }));
-    add(by_code<Batch>(shop, [&](const Batch& batch) { return batch_named(shop, batch); }));
-    add(by_code<Delivery>(shop, [&](const Delivery& delivery) {
+    add(by_day<Batch>(shop, [&](const Batch& batch) { return batch_named(shop, batch); }));
+    add(by_day<Delivery>(shop, [&](const Delivery& delivery) {
         return say("delivery of {day} from {supplier} ({code})", arg("day", reports::shown_date(delivery.date)),
                    arg("supplier", reports::called(shop, delivery.supplier)), arg("code", delivery.code));
     }));
@@ -103,12 +115,21 @@ std::vector<Choice> bars_made(const Shop& shop) {
 }
 
 std::vector<Choice> fairs(const Shop& shop) {
-    return by_code<Fair>(shop, [](const Fair& fair) {
+    return by_day<Fair>(shop, [](const Fair& fair) {
         return say("{fair}, {day}", arg("fair", fair.name), arg("day", reports::shown_date(fair.date)));
     });
 }
 
 }  // namespace
+
+std::vector<Choice> narrowed(const std::vector<Choice>& choices, std::string_view find) {
+    std::vector<Choice> found;
+    for (const Choice& each : choices) {
+        if (found.size() == kMostChoices) break;
+        if (holds({each.shown}, find)) found.push_back(each);
+    }
+    return found;
+}
 
 std::vector<BooksQuestion> books_questions(const Books& books) {
     const Shop& shop = books.shop;
@@ -145,7 +166,7 @@ std::vector<BooksQuestion> books_questions(const Books& books) {
         {.label = say("What did a batch cost?"),
          .report = "cost-sheet",
          .about_label = say("&Batch"),
-         .about = by_code<Batch>(shop, [&](const Batch& batch) { return batch_named(shop, batch); })},
+         .about = by_day<Batch>(shop, [&](const Batch& batch) { return batch_named(shop, batch); })},
         {.label = say("What did each kind of bar bring in?"), .report = "margins", .period = true},
         {.label = say("What falls due when?"), .report = "calendar"},
         {.label = say("Labels to print"),

@@ -22,6 +22,10 @@ struct BooksQuestion {
 
 std::vector<BooksQuestion> books_questions(const Books& books);
 
+// As many as a list to choose from bears: the first that hold what is looked for.
+inline constexpr std::size_t kMostChoices = 200;
+std::vector<Choice> narrowed(const std::vector<Choice>& choices, std::string_view find);
+
 // What was chosen and typed.
 struct Asked {
     std::string as_of;  // blank: the day the books stand at

@@ -1,9 +1,12 @@
 #include <algorithm>
+#include <map>
+#include <span>
 
+#include "domain/facts/lines_of.h"
 #include "domain/ledger/takings.h"
 #include "gui/models/amounts_shown.h"
 #include "gui/models/bench/bars.h"
-#include "gui/models/stall/sale_form.h"
+#include "gui/models/stall/sales_earned.h"
 #include "gui/models/stall/shop_forms.h"
 #include "gui/models/stall/stall_lists.h"
 #include "reports/words/names.h"
@@ -29,19 +32,17 @@ struct Row {
 };
 
 // "blue bar, 5 g of indigo powder"
-std::string goods_of(const Shop& shop, Key<Sale> sale, int& bars) {
+std::string goods_of(const Shop& shop, std::span<const SaleLine* const> bars,
+                     std::span<const PowderLine* const> powders) {
     std::string kinds;
-    for (const SaleLine& line : shop.all<SaleLine>()) {
-        if (line.head != sale) continue;
-        const std::string bar = reports::called(shop, line.bar);
+    for (const SaleLine* line : bars) {
+        const std::string bar = reports::called(shop, line->bar);
         if (kinds.find(bar) == std::string::npos) kinds += (kinds.empty() ? "" : ", ") + bar;
-        bars += line.bars;
     }
-    for (const PowderLine& line : shop.all<PowderLine>()) {
-        if (line.head != sale) continue;
+    for (const PowderLine* line : powders) {
         const std::string powder =
-            say("{amount} of {powder}", arg("amount", reports::shown_quantity(line.amount.quantity)),
-                arg("powder", reports::called(shop, line.pigment)));
+            say("{amount} of {powder}", arg("amount", reports::shown_quantity(line->amount.quantity)),
+                arg("powder", reports::called(shop, line->pigment)));
         kinds += (kinds.empty() ? "" : ", ") + powder;
     }
     return kinds;
@@ -61,17 +62,23 @@ std::string sold_how(const Sale& sale) {
 
 std::vector<Row> rows_of(const Books& books) {
     const Shop& shop = books.shop;
+    const auto earned = sales_earned(books);
     const auto all = takings(shop, books.ledger, Period::up_to(books.as_of()));
+    std::map<std::pair<FactKind, std::int64_t>, double> gross;
+    for (const Taking& taking : all) gross[{taking.fact.kind, taking.fact.key}] = number(taking.gross);
     const auto paid = [&](FactRef fact) {
-        const auto taking = std::ranges::find(all, fact, &Taking::fact);
-        return taking == all.end() ? std::nullopt : std::optional{number(taking->gross)};
+        const auto taking = gross.find({fact.kind, fact.key});
+        return taking == gross.end() ? std::nullopt : std::optional{taking->second};
     };
+    const LinesOf<SaleLine> bars{shop};
+    const LinesOf<PowderLine> powders{shop};
     std::vector<Row> rows;
     for (const Sale& sale : shop.all<Sale>()) {
         Row row{.day = sale.date, .fact = ref(sale), .what = sold_how(sale)};
-        row.goods = goods_of(shop, sale.key, row.bars);
+        row.goods = goods_of(shop, bars(sale.key), powders(sale.key));
+        for (const SaleLine* line : bars(sale.key)) row.bars += line->bars;
         row.paid = paid(row.fact);
-        row.earned = sale_earned(books, sale.key);
+        if (const auto at = earned.find(sale.key); at != earned.end()) row.earned = at->second.left;
         rows.push_back(std::move(row));
     }
     for (const OutAtShop& out : shop.all<OutAtShop>())

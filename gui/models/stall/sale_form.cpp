@@ -3,8 +3,8 @@
 #include "domain/decisions/fair_plan.h"
 #include "domain/decisions/window.h"
 #include "domain/ledger/in_force.h"
-#include "domain/ledger/takings.h"
 #include "gui/models/stall/powder_lines.h"
+#include "gui/models/stall/sales_earned.h"
 #include "gui/models/stall/sold_lines.h"
 #include "reports/words/powder_words.h"
 #include "reports/words/say.h"
@@ -124,26 +124,13 @@ std::optional<double> kept_at_fairs(const Books& books) {
     return priced > 0 ? std::optional{kept / priced} : std::nullopt;
 }
 
-double making_of(const Books& books, Key<Sale> sale) {
-    const Records records{books.shop, books.ledger};
-    double making = 0;
-    for (const Movement& movement : books.ledger.movements) {
-        if (movement.to != account(Boundary::sold)) continue;
-        const SaleLine* line = records.from<SaleLine>(movement);
-        const PowderLine* powder = records.from<PowderLine>(movement);
-        if ((line != nullptr && line->head == sale) || (powder != nullptr && powder->head == sale))
-            making += number(movement.cost.cash());
-    }
-    return making;
-}
-
 template <class LineFact>
 bool has_any(const Shop& shop, Key<Sale> sale) {
     return std::ranges::any_of(shop.all<LineFact>(), [&](const LineFact& line) { return line.head == sale; });
 }
 
 // The same bars at the list's prices of the day, on an average fair.
-std::optional<double> at_a_fair(const Books& books, const Sale& sale) {
+std::optional<double> at_a_fair(const Books& books, const Sale& sale, double making) {
     const auto kept = kept_at_fairs(books);
     if (!kept) return std::nullopt;
     double priced = 0;
@@ -153,7 +140,7 @@ std::optional<double> at_a_fair(const Books& books, const Sale& sale) {
         if (!listed) return std::nullopt;
         priced += number(*listed) * line.bars;
     }
-    return priced * *kept - making_of(books, sale.key);
+    return priced * *kept - making;
 }
 
 Form finished(FactForm<Sale>&& form, const Writing& writing, std::optional<Key<Sale>> corrected, bool powder) {
@@ -252,23 +239,16 @@ Form correct_sale(const Writing& writing, Key<Sale> key) {
     return order ? order_form(writing, key) : sale_form(writing, key);
 }
 
-std::optional<double> sale_earned(const Books& books, Key<Sale> key) {
-    const Sale* sale = books.shop.find(key);
-    if (sale == nullptr || sale->date > books.as_of()) return std::nullopt;
-    for (const Taking& taking : takings(books.shop, books.ledger, {sale->date, sale->date}))
-        if (taking.fact == ref(*sale))
-            return number(taking.net() - taking.fees.total() - sale->postage.value_or(Money{})) - making_of(books, key);
-    return std::nullopt;
-}
-
 std::string sale_told(const Books& books, Key<Sale> key) {
-    const auto earned = sale_earned(books, key);
-    if (!earned) return {};
+    const auto all = sales_earned(books);
+    const auto earned = all.find(key);
+    if (earned == all.end()) return {};
+    const auto& [making, kept] = earned->second;
     const Sale& sale = *books.shop.find(key);
     const std::string currency = reports::currency_of(books.shop);
-    const auto left = arg("earned", reports::shown_money(*earned, currency));
+    const auto left = arg("earned", reports::shown_money(kept, currency));
     if (has_any<PowderLine>(books.shop, key)) {
-        const auto cost = arg("cost", reports::shown_money(making_of(books, key), currency));
+        const auto cost = arg("cost", reports::shown_money(making, currency));
         return has_any<SaleLine>(books.shop, key)
                    ? say("This sale earned {earned} after fees, post and the {cost} its bars and powder had cost to "
                          "make; your time is not paid.",
@@ -277,7 +257,7 @@ std::string sale_told(const Books& books, Key<Sale> key) {
                          "time is not paid.",
                          left, cost);
     }
-    const auto fair = at_a_fair(books, sale);
+    const auto fair = at_a_fair(books, sale, making);
     if (!fair)
         return sale.order_number
                    ? say("This order earned {earned} after post, box and what the bars cost to make.", left)

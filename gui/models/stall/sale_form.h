@@ -16,7 +16,5 @@ Form correct_sale(const Writing& writing, Key<Sale> sale);
 
 // "This order earned 3.10 after post and box; at a fair it would have been 4.40."
 std::string sale_told(const Books& books, Key<Sale> sale);
-// What a sale left after sales tax, fees, postage and what it had cost to make what was sold, own time not paid.
-std::optional<double> sale_earned(const Books& books, Key<Sale> sale);
 
 }  // namespace dyestead::gui

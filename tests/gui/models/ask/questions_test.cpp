@@ -39,4 +39,23 @@ TEST_CASE("every question has an answer or a sentence why not, on an empty shop 
     CHECK(books_state(books).starts_with("Since 1 January 2026: taken £0.00, spent £40"));
 }
 
+TEST_CASE("what is chosen from stands newest first, and is narrowed by what is typed to as many as a list bears") {
+    test::Desk desk{day_of(2026, 7, 4)};
+    const auto bar = desk.builder.made("Plain bar", MaterialKind::bar);
+    for (int month = 1; month <= 3; ++month)
+        desk.builder.batch(day_of(2026, static_cast<unsigned>(month), 5), desk.builder.recipe(10), bar);
+    desk.open();
+    const auto questions = books_questions({desk.shop, desk.ledger});
+    const auto cost = std::ranges::find(questions, std::string_view{"cost-sheet"}, &BooksQuestion::report);
+    REQUIRE(cost != questions.end());
+    REQUIRE(cost->about.size() == 3);
+    CHECK(cost->about.front().shown.starts_with("batch of 5 March 2026"));
+    CHECK(cost->about.back().shown.starts_with("batch of 5 January 2026"));
+    CHECK(narrowed(cost->about, "FEBRUARY").size() == 1);
+    CHECK(narrowed(cost->about, "").size() == 3);
+    CHECK(narrowed(cost->about, "moon").empty());
+    const std::vector<Choice> many(kMostChoices + 1, Choice{"a", "jar of blue"});
+    CHECK(narrowed(many, "blue").size() == kMostChoices);
+}
+
 }  // namespace dyestead::gui
