@@ -1,5 +1,7 @@
 #include "gui/models/stall/sale_form.h"
 
+#include <algorithm>
+
 #include "domain/decisions/fair_plan.h"
 #include "domain/decisions/window.h"
 #include "domain/ledger/in_force.h"
@@ -229,6 +231,7 @@ Form powder_sale_form(const Writing& writing, Key<Lot> lot) {
     if (sold == nullptr) return form;
     form.lines_of("powder").rows = {
         {KeyCodes{}.code_of(sold->material), pack_text(writing, *sold), {}, KeyCodes{}.code_of(lot)}};
+    std::ranges::reverse(form.lines);  // what the sale begins with stands above
     form.look(form, writing);
     return form;
 }
