@@ -10,9 +10,9 @@
 namespace dyestead {
 namespace {
 
-using Engine = boost::random::mt19937_64;  // one number of it is a normal one, where 32 bits take two
+using Engine = boost::random::mt19937;
 
-constexpr std::uint64_t kSeed = 1;
+constexpr std::uint32_t kSeed = 1;
 
 // Which of the points the seasons lie apart by; what is common to all vats of one, and what is each vat's own.
 struct Parts {

@@ -7,6 +7,7 @@
 #include <wx/sizer.h>
 #include <wx/stattext.h>
 #include <wx/textctrl.h>
+#include <wx/wrapsizer.h>
 
 #include <algorithm>
 
@@ -94,12 +95,19 @@ void BooksPage::build_ask(wxWindow& page) {
         day->Bind(wxEVT_TEXT_ENTER, [this](wxCommandEvent&) { guarded("asking the books", [this] { ask(); }); });
 
     const int near = FromDIP(kNear);
-    auto* row = new wxBoxSizer(wxHORIZONTAL);
-    for (wxWindow* each : std::initializer_list<wxWindow*>{
-             find_label_, find_, about_label_, about_, from_label_, from_, as_of_label, as_of_, ask_button})
-        row->Add(each, wxSizerFlags{}.CentreVertical().Border(wxRIGHT, near));
+    auto* row = new wxWrapSizer(wxHORIZONTAL, 0);
+    const auto add = [&](std::initializer_list<wxWindow*> together) {
+        auto* pair = new wxBoxSizer(wxHORIZONTAL);
+        for (wxWindow* each : together) pair->Add(each, wxSizerFlags{}.CentreVertical().Border(wxRIGHT, near));
+        row->Add(pair, wxSizerFlags{}.CentreVertical().Border(wxBOTTOM, near));
+    };
+    add({find_label_, find_});
+    add({about_label_, about_});
+    add({from_label_, from_});
+    add({as_of_label, as_of_});
+    add({ask_button});
     auto* right = new wxBoxSizer(wxVERTICAL);
-    right->Add(row, wxSizerFlags{}.Border(wxLEFT | wxBOTTOM, FromDIP(kApart)));
+    right->Add(row, wxSizerFlags{}.Expand().Border(wxLEFT, FromDIP(kApart)));
     right->Add(hold_, wxSizerFlags{}.Border(wxLEFT | wxBOTTOM, FromDIP(kApart)));
     right->Add(trouble_, wxSizerFlags{}.Expand().Border(wxLEFT, FromDIP(kApart)));
     right->Add(answer_, wxSizerFlags{1}.Expand());

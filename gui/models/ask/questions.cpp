@@ -79,13 +79,18 @@ std::vector<Choice> traceable(const Shop& shop) {
     return choices;
 }
 
-// What a recall can start from, as it stands in a supplier's letter or on a jar.
+// What a recall can start from, as it stands in a supplier's letter or on a jar; what there are few of first.
 std::vector<Choice> recallable(const Shop& shop) {
     std::vector<Choice> choices;
     const auto add = [&](std::vector<Choice> more) { choices.insert(choices.end(), more.begin(), more.end()); };
     std::map<Key<Lot>, std::string> suppliers_lot;
     for (const DeliveryLine& line : shop.all<DeliveryLine>())
         if (line.supplier_lot) suppliers_lot[line.lot] = *line.supplier_lot;
+    add(by_code<Material>(
+        shop, [](const Material& material) { return say("every lot of {what}", arg("what", material.name)); }));
+    add(by_code<Supplier>(shop, [](const Supplier& supplier) {
+        return say("everything from {supplier}", arg("supplier", supplier.name));
+    }));
     add(by_code<Lot>(shop, [&](const Lot& lot) {
         const auto what = arg("what", reports::called(shop, lot.material));
         const auto code = arg("lot", lot.code);
@@ -97,11 +102,6 @@ std::vector<Choice> recallable(const Shop& shop) {
     add(by_day<Delivery>(shop, [&](const Delivery& delivery) {
         return say("delivery of {day} from {supplier} ({code})", arg("day", reports::shown_date(delivery.date)),
                    arg("supplier", reports::called(shop, delivery.supplier)), arg("code", delivery.code));
-    }));
-    add(by_code<Material>(
-        shop, [](const Material& material) { return say("every lot of {what}", arg("what", material.name)); }));
-    add(by_code<Supplier>(shop, [](const Supplier& supplier) {
-        return say("everything from {supplier}", arg("supplier", supplier.name));
     }));
     return choices;
 }

@@ -132,10 +132,12 @@ PowderSum look_at_powder(const Sale& sale, Form& form, const Writing& now, const
     for (const PowderLine& line : lines) {
         const auto row = static_cast<std::size_t>(line.position - 1);
         const Material* material = now.shop().find(line.pigment);
-        const auto sold = material == nullptr ? std::nullopt : as_held(*material, line.amount);
+        if (material == nullptr) continue;
+        const auto held = as_held(*material, line.amount);
         const auto there = amount_there(now.books, material, std::nullopt);
-        if (!sold || !there) continue;
-        if (sold->kind() == Kind::mass) sum.milligrams += sold->in_base();
+        if (!held || !there) continue;
+        const Quantity sold = held.value();
+        if (sold.kind() == Kind::mass) sum.milligrams += sold.in_base();
         auto price = has_price(rows, row) ? std::optional{line.price} : std::nullopt;
         if (!price) {
             price = powder_asked(now.shop(), line.pigment, line.amount, sale.date);
@@ -144,7 +146,7 @@ PowderSum look_at_powder(const Sale& sale, Form& form, const Writing& now, const
                     say("{price} by the price of powder", arg("price", reports::shown_money(*price, currency)));
         }
         sum.money += price.value_or(Money{});
-        wanted[line.pigment] += sold->in_base();
+        wanted[line.pigment] += sold.in_base();
         if (!form.fact && wanted[line.pigment] > there->quantity.in_base())
             rows.notes[row] = say("only {amount} there", arg("amount", reports::shown_quantity(there->quantity)));
     }
