@@ -28,19 +28,13 @@ struct Window {
     std::size_t count = 0;         // inside
     std::vector<double> inside{};  // where they differ
 
-    void look_through(const std::vector<double>& values) {
-        std::size_t under = 0;
-        std::size_t upto = 0;
-        for (const double value : values) {
-            const std::size_t is_under = value < from ? 1 : 0;
-            const std::size_t is_upto = value <= to ? 1 : 0;
-            under += is_under;
-            upto += is_upto;
-            // Seldom, so that the machine need not guess.
-            if (is_under != is_upto && from < to) inside.push_back(value);
-        }
-        below = under;
-        count = upto - under;
+    void look_at(double value) {
+        const std::size_t is_under = value < from ? 1 : 0;
+        const std::size_t is_upto = value <= to ? 1 : 0;
+        below += is_under;
+        count += is_upto - is_under;
+        // Seldom, so that the machine need not guess.
+        if (is_under != is_upto && from < to) inside.push_back(value);
     }
     // Nothing where it lies outside.
     std::optional<double> at(std::size_t place) {
@@ -68,15 +62,21 @@ Band band_of(const std::vector<double>& values) {
     const std::size_t step = values.size() / kSample + 1;
     for (std::size_t i = 0; i < values.size(); i += step) sample.push_back(values[i]);
     std::ranges::sort(sample);
-    const auto found = [&](double share) {
-        Window window = around(sample, share);
-        window.look_through(values);
+    Window bad = around(sample, kBad);
+    Window usual = around(sample, kUsual);
+    Window good = around(sample, kGood);
+    for (const double value : values) {
+        bad.look_at(value);
+        usual.look_at(value);
+        good.look_at(value);
+    }
+    const auto found = [&](Window& window, double share) {
         const std::size_t wanted = place(share, values.size());
         if (const auto value = window.at(wanted)) return *value;
         std::vector<double> all = values;
         return at_place(all, wanted);
     };
-    return {found(kBad), found(kUsual), found(kGood)};
+    return {found(bad, kBad), found(usual, kUsual), found(good, kGood)};
 }
 
 }  // namespace dyestead

@@ -9,15 +9,13 @@
 #include <set>
 
 #include "domain/decisions/band_of.h"
+#include "domain/decisions/forecast.h"
 #include "domain/decisions/seasons_read.h"
 
 namespace dyestead {
 namespace {
 
 constexpr int kEnoughForChance = 4;
-// Draws a perfect forecast is worked out from, in so many groups of like seasons.
-constexpr std::size_t kForForecast = 10'000;
-constexpr std::size_t kGroups = 50;
 
 // Of the seasons of which it can be said; empty where there is none.
 std::optional<Band> band(const std::vector<double>& values) {
@@ -77,28 +75,6 @@ public:
 private:
     double value_at(DoubtOf of, double value) const {
         return measures_.at_hurdle(season_sums(input_, vats_, with(usual_, of, value)));
-    }
-
-    // Seasons alike in this one thing are taken together: in each such group the better choice is the one that is
-    // better on average over it.
-    static double perfect_forecast(const std::vector<double>& inputs, const std::vector<double>& values) {
-        const std::size_t count = std::min(inputs.size(), kForForecast);
-        std::vector<std::pair<double, double>> known;
-        known.reserve(count);
-        double all = 0;
-        for (std::size_t i = 0; i < count; ++i) {
-            known.emplace_back(inputs[i], values[i]);
-            all += values[i];
-        }
-        std::ranges::sort(known);
-        double by_group = 0;
-        for (std::size_t group = 0; group < kGroups; ++group) {
-            double sum = 0;
-            for (std::size_t i = group * count / kGroups; i < (group + 1) * count / kGroups; ++i)
-                sum += known[i].second;
-            by_group += std::max(0.0, sum);
-        }
-        return std::max(0.0, (by_group - std::max(0.0, all)) / static_cast<double>(count));
     }
 
     std::optional<double> one_more(DoubtOf of) const {

@@ -62,9 +62,11 @@ TextBox::TextBox(std::shared_ptr<PangoLayout> layout) : layout_{std::move(layout
     measure();
 }
 
-TextBox TextBox::cut(std::string_view text, TextStyle style, double width) {
+TextBox TextBox::cut(std::string_view text, TextStyle style, double width, int lines) {
     auto layout = make_layout(text, style);
     pango_layout_set_single_paragraph_mode(layout.get(), TRUE);
+    pango_layout_set_wrap(layout.get(), PANGO_WRAP_WORD_CHAR);
+    pango_layout_set_height(layout.get(), -lines);
     pango_layout_set_width(layout.get(), pango_units_from_double(std::max(width, 1.0)));
     pango_layout_set_ellipsize(layout.get(), PANGO_ELLIPSIZE_END);
     return TextBox{std::move(layout)};

@@ -28,8 +28,8 @@ public:
     // Wrapped at `width`, between words, or inside a word that is wider than that.
     TextBox(std::string_view text, TextStyle style, double width, TextSide side = TextSide::left);
 
-    // On one line, cut with an ellipsis where it is longer than `width`.
-    static TextBox cut(std::string_view text, TextStyle style, double width);
+    // On so many lines at most, cut with an ellipsis where they do not hold it.
+    static TextBox cut(std::string_view text, TextStyle style, double width, int lines = 1);
 
     double width() const { return width_; }
     double height() const { return height_; }

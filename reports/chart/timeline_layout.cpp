@@ -15,8 +15,10 @@ constexpr TextStyle kSmall{.size = 11};
 constexpr double kGap = 6;
 constexpr double kBarHeight = 18;
 constexpr double kRowHeight = 28;
-constexpr double kLeastBar = 2;       // a single day in years is still seen
+constexpr double kLeastBar = 2;  // a single day in years is still seen
+constexpr TextStyle kTight{.size = 10};
 constexpr double kMostOfWidth = 0.3;  // for the words on either side
+constexpr double kMostAnyway = 120;   // of a narrow picture more, but no more than this
 
 struct Reach {
     Day first;
@@ -63,6 +65,14 @@ double widest(const std::vector<TimelineRow>& rows, double most, Words words) {
     double width = 0;
     for (const TimelineRow& row : rows) width = std::max(width, TextBox::cut(words(row), kPlain, most).width());
     return width;
+}
+
+// On one line, or on two smaller ones where the row has room for them.
+TextBox label_within(std::string_view text, double width, double row_height) {
+    TextBox one_line{text, kPlain};
+    if (one_line.width() <= width) return one_line;
+    TextBox two_lines = TextBox::cut(text, kTight, width, 2);
+    return two_lines.height() <= row_height ? two_lines : TextBox::cut(text, kPlain, width);
 }
 
 void lay_out_row(TimelineLayout& out, const TimelineRow& row, std::size_t index, const DayScale& scale, double middle) {
@@ -115,7 +125,8 @@ TimelineLayout lay_out_timeline(double width, double height, const Timeline& dat
     if (!reach) return out;
 
     const double most = width * kMostOfWidth;
-    const double label_width = widest(data.rows, most, [](const TimelineRow& row) { return row.label; });
+    const double most_of_label = std::max(most, std::min(kMostAnyway, width / 2));
+    const double label_width = widest(data.rows, most_of_label, [](const TimelineRow& row) { return row.label; });
     const double figure_width = widest(data.rows, most, [](const TimelineRow& row) { return row.figure; });
     out.plot_left = label_width + 2 * kGap;
     out.plot_right = std::max(width - figure_width - (figure_width > 0 ? 2 * kGap : 1), out.plot_left + 20);
@@ -138,7 +149,7 @@ TimelineLayout lay_out_timeline(double width, double height, const Timeline& dat
 
     for (std::size_t r = 0; r < data.rows.size(); ++r) {
         const double middle = out.plot_top + (static_cast<double>(r) + 0.5) * out.row_height;
-        const TextBox label = TextBox::cut(data.rows[r].label, kPlain, label_width + 1);
+        const TextBox label = label_within(data.rows[r].label, label_width + 1, out.row_height);
         out.labels.push_back({label, 0, middle - label.height() / 2});
         if (!data.rows[r].figure.empty()) {
             const TextBox figure = TextBox::cut(data.rows[r].figure, kPlain, figure_width + 1);

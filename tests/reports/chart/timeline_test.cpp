@@ -73,6 +73,15 @@ TEST_CASE("a word stands inside its bar, clear of signs and of later bars, or no
     CHECK_FALSE(lay_out_timeline(kWidth, 0, crossed).spans[0].word);
 }
 
+TEST_CASE("a label too long for one line goes on two where the row has room, and is cut where it has none") {
+    Timeline data = sample_season();
+    data.rows[0].label = "Indigo, the long bed by the hedge";
+    const auto label = [&](double height) { return lay_out_timeline(300, height, data).labels[0].text; };
+    CHECK(label(0).line_count() == 2);
+    CHECK(label(0).height() <= lay_out_timeline(300, 0, data).row_height);
+    CHECK(label(90).line_count() == 1);
+}
+
 TEST_CASE("long words at either side are cut and never reach the bars") {
     Timeline data = sample_shelf();
     data.rows[0].figure = "thirty-eight days to go, if the cellar stays as dry as it has been these weeks";
@@ -80,7 +89,8 @@ TEST_CASE("long words at either side are cut and never reach the bars") {
         CAPTURE(width);
         const TimelineLayout layout = lay_out_timeline(width, 0, data);
         for (const PlacedText& label : layout.labels) {
-            CHECK(label.text.line_count() == 1);
+            CHECK(label.text.line_count() <= 2);
+            CHECK(label.text.height() <= layout.row_height);
             CHECK(label.right() < layout.plot_left);
         }
         for (const PlacedText& figure : layout.figures) {
