@@ -34,11 +34,13 @@ struct Row {
 // "blue bar, 5 g of indigo powder"
 std::string goods_of(const Shop& shop, std::span<const SaleLine* const> bars,
                      std::span<const PowderLine* const> powders) {
-    std::string kinds;
+    std::vector<std::string> bar_names;
     for (const SaleLine* line : bars) {
         const std::string bar = reports::called(shop, line->bar);
-        if (kinds.find(bar) == std::string::npos) kinds += (kinds.empty() ? "" : ", ") + bar;
+        if (std::ranges::find(bar_names, bar) == bar_names.end()) bar_names.push_back(bar);
     }
+    std::string kinds;
+    for (const std::string& bar : bar_names) kinds += (kinds.empty() ? "" : ", ") + bar;
     for (const PowderLine* line : powders) {
         const std::string powder =
             say("{amount} of {powder}", arg("amount", reports::shown_quantity(line->amount.quantity)),
