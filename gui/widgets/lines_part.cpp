@@ -50,6 +50,8 @@ LinesPart::LinesPart(wxWindow* parent, wxSizer& column, const FormLines& lines) 
     list_ = new Table(parent, lines.name, Sorting::as_given);
     list_->SetMinSize(parent->FromDIP(wxSize{-1, kListHeight}));
     column.Add(list_, wxSizerFlags{}.Expand().Border(wxBOTTOM, parent->FromDIP(kNear)));
+    told_ = new WrappedText(parent, TextSize::plain);
+    column.Add(told_, wxSizerFlags{}.Expand());
     auto* grids = new wxBoxSizer(wxHORIZONTAL);
     const std::size_t in_one =
         lines.fields.size() <= kInOneColumn ? lines.fields.size() : (lines.fields.size() + 1) / 2;
@@ -80,7 +82,7 @@ LinesPart::LinesPart(wxWindow* parent, wxSizer& column, const FormLines& lines) 
     buttons->Add(take_, wxSizerFlags{});
     column.Add(buttons, wxSizerFlags{}.Border(wxBOTTOM, parent->FromDIP(kNear)));
     take_->Disable();
-    list_->show(table_of(lines_));
+    show(lines);
 }
 
 wxWindow* LinesPart::list() const {
@@ -90,6 +92,14 @@ wxWindow* LinesPart::list() const {
 void LinesPart::show(const FormLines& lines) {
     lines_ = lines;
     list_->show(table_of(lines_));
+    tell();
+}
+
+// What is said of the line in hand, or of the last one: whole, where its column has no room for it.
+void LinesPart::tell() {
+    const std::size_t row = chosen_.value_or(lines_.rows.empty() ? 0 : lines_.rows.size() - 1);
+    told_->say(row < lines_.notes.size() ? lines_.notes[row] : std::string{});
+    parent_->Layout();
 }
 
 std::vector<std::string> LinesPart::typed_line() const {
@@ -144,6 +154,7 @@ void LinesPart::choose(std::size_t row) {
         field.text = lines_.rows[row][i];
         fields_[i]->put(field);
     }
+    tell();
     put_->SetLabel(shown(say("Change this line")));
     take_->Enable();
     parent_->Layout();

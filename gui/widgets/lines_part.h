@@ -17,6 +17,7 @@ class wxSizer;
 namespace dyestead::gui {
 
 class Table;
+class WrappedText;
 
 class LinesPart {
 public:
@@ -34,6 +35,7 @@ private:
     void put_line();
     void take_away();
     void choose(std::size_t row);
+    void tell();
     void clear();
     std::vector<std::string> typed_line() const;
     std::size_t field_of_focus() const;
@@ -41,6 +43,7 @@ private:
     wxWindow* parent_;
     FormLines lines_;
     Table* list_;
+    WrappedText* told_ = nullptr;
     std::vector<std::unique_ptr<FieldRow>> fields_;
     wxButton* put_;
     wxButton* take_;
