@@ -1,7 +1,6 @@
 // column.h - in which columns of the shop file does a value of each type stand?
-// From this and a fact's field list come the insert, the select and the seal (sql.h, seal.h).
-// A sink takes whole(number), text(words) and nothing(); a source gives whole(), text() and
-// is_nothing() of the next column, and skips columns.
+// From this and a fact's field list come the insert, the select and the seal (row.h, seal.h).
+// A source gives whole(), text() and is_nothing() of the next column, and skips columns.
 #pragma once
 
 #include <algorithm>
@@ -52,8 +51,20 @@ inline constexpr bool kIsKey = false;
 template <class Fact>
 inline constexpr bool kIsKey<Key<Fact>> = true;
 
-template <class T, class Sink>
-void store(const T& value, Sink& sink) {
+// Takes the values of a row, column after column.
+class Sink {
+public:
+    virtual void whole(std::int64_t number) = 0;
+    virtual void text(std::string_view words) = 0;
+    virtual void nothing() = 0;
+
+protected:
+    ~Sink() = default;
+};
+
+// Not inlined, as fetch() below: there are hundreds of fields, and of types a tenth of it.
+template <class T>
+[[gnu::noinline]] void store(const T& value, Sink& sink) {
     if constexpr (kIsOptional<T>) {
         if (value) return store(*value, sink);
         for (std::size_t i = 0; i < kSuffixes<T>.size(); ++i) sink.nothing();
@@ -111,7 +122,7 @@ Int narrowed(std::int64_t number) {
 
 // Throws: BadCell.
 template <class T, class Source>
-T fetch(Source& source) {
+[[gnu::noinline]] T fetch(Source& source) {
     if constexpr (kIsOptional<T>) {
         if (!source.is_nothing()) return fetch<typename T::value_type>(source);
         source.skip(kSuffixes<T>.size());
@@ -157,32 +168,21 @@ T fetch(Source& source) {
     }
 }
 
-template <class Fact, class Sink>
-void store_fact(const Fact& fact, Sink& sink) {
-    store(fact.key, sink);
-    if constexpr (Line<Fact>) {
-        store(fact.head, sink);
-        store(fact.position, sink);
-    } else {
-        store(fact.code, sink);
-    }
-    for_each_field<Fact>([&](const auto& each) { store(fact.*each.member, sink); });
+template <class T, class Source>
+[[gnu::noinline]] void fetch_into(T& value, Source& source) {
+    value = fetch<T>(source);
 }
 
 template <class Fact, class Source>
-Fact fetch_fact(Source& source) {
-    Fact fact;
-    fact.key = fetch<Key<Fact>>(source);
+void fetch_fact(Fact& fact, Source& source) {
+    fetch_into(fact.key, source);
     if constexpr (Line<Fact>) {
-        fact.head = fetch<Key<typename Fact::Head>>(source);
-        fact.position = fetch<int>(source);
+        fetch_into(fact.head, source);
+        fetch_into(fact.position, source);
     } else {
-        fact.code = fetch<std::string>(source);
+        fetch_into(fact.code, source);
     }
-    for_each_field<Fact>([&](const auto& each) {
-        fact.*each.member = fetch<std::remove_reference_t<decltype(fact.*each.member)>>(source);
-    });
-    return fact;
+    for_each_field<Fact>([&](const auto& each) { fetch_into(fact.*each.member, source); });
 }
 
 }  // namespace dyestead::db

@@ -14,6 +14,11 @@ std::string csv_file_name(std::string_view table);
 // Stands before the key of a record that is gone, where its code would be: "vat/#77".
 inline constexpr std::string_view kBareKey = "#";
 
+// Not inlined into the lists of hundreds of columns that are made of it.
+[[gnu::noinline]] inline void add_column(std::vector<std::string>& columns, std::string_view name) {
+    columns.emplace_back(name);
+}
+
 // Without `key`, which stands last where it is needed.
 template <class Fact>
 std::vector<std::string> csv_columns() {
@@ -22,7 +27,7 @@ std::vector<std::string> csv_columns() {
         columns = {std::string{Fact::Head::kTable}, "position"};
     else
         columns = {"code"};
-    for_each_field<Fact>([&](const auto& each) { columns.emplace_back(each.name); });
+    for_each_field<Fact>([&](const auto& each) { add_column(columns, each.name); });
     return columns;
 }
 
@@ -31,7 +36,7 @@ template <class Fact>
 std::vector<std::string> csv_columns_that_may_be_missing() {
     std::vector<std::string> columns{"key"};
     for_each_field<Fact>([&](const auto& each) {
-        if constexpr (requires(Fact fact) { (fact.*each.member).has_value(); }) columns.emplace_back(each.name);
+        if constexpr (requires(Fact fact) { (fact.*each.member).has_value(); }) add_column(columns, each.name);
     });
     return columns;
 }

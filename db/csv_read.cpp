@@ -41,7 +41,7 @@ public:
         records_.for_each_kind([&]<class Fact>(RecordsOf<Fact>& kind) {
             kind.table = Fact::kTable;
             open(kind, csv_columns<Fact>(), csv_columns_that_may_be_missing<Fact>());
-            kind.facts.resize(kind.whole.size());
+            kind.facts = std::vector<Fact>(kind.whole.size());
             if constexpr (Head<Fact>) read_codes(kind);
         });
         look_for_unknown_files();
@@ -178,8 +178,10 @@ private:
         if (!fresh) twice(kind, row, kind.sheet.columns.size() - 1, TroubleId::key_twice, at->second);
     }
 
+    // Not inlined: there are hundreds of fields, and of types a tenth of it.
     template <class Member>
-    void read_cell(Records& kind, std::size_t row, std::size_t column, Member& member, bool part = false) {
+    [[gnu::noinline]] void read_cell(Records& kind, std::size_t row, std::size_t column, Member& member,
+                                     bool part = false) {
         // A column that is missing has been said once, for the heading.
         if (kind.sheet.places[column] < 0) {
             if constexpr (!requires { member.has_value(); }) kind.whole[row] = 0;

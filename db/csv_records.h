@@ -25,6 +25,11 @@ struct Records {
 template <class Fact>
 struct RecordsOf : Records {
     std::vector<Fact> facts;  // one for each row of the sheet, in its order
+
+    RecordsOf() = default;
+    RecordsOf(const RecordsOf&) = delete;
+    RecordsOf& operator=(const RecordsOf&) = delete;
+    [[gnu::noinline]] ~RecordsOf() {}  // not once for every kind in one function
 };
 
 struct FolderRecords {

@@ -93,6 +93,12 @@ std::vector<std::size_t> written_order(const Shop& shop) {
     return sorted(std::move(places));
 }
 
+// Not inlined: there are hundreds of fields, and of types a tenth of it.
+template <class Member>
+[[gnu::noinline]] void add_cell(std::vector<std::string>& cells, const Member& member, const ShopCodes& codes) {
+    cells.push_back(print_field(member, codes));
+}
+
 template <class Fact>
 std::string csv_text(const Shop& shop) {
     const ShopCodes codes{shop};
@@ -113,7 +119,7 @@ std::string csv_text(const Shop& shop) {
             cells = {codes.code_of(fact.head), numbered(fact.position)};
         else
             cells = {fact.code};
-        for_each_field<Fact>([&](const auto& each) { cells.push_back(print_field(fact.*each.member, codes)); });
+        for_each_field<Fact>([&](const auto& each) { add_cell(cells, fact.*each.member, codes); });
         if (keys) cells.push_back(key_is_plain(fact) ? std::string{} : numbered(fact.key.number));
         add_csv_row(text, cells);
     }

@@ -8,7 +8,7 @@
 
 #include <memory>
 
-#include "db/sql.h"
+#include "db/row.h"
 #include "db/trouble.h"
 
 namespace dyestead::db {
@@ -43,32 +43,53 @@ struct Finalize {
     void operator()(sqlite3_stmt* statement) const { sqlite3_finalize(statement); }
 };
 
+// The rows of one kind, one after another.
+class Rows {
+public:
+    Rows(sqlite3* db, const RowKind& kind) : db_{db} {
+        const std::string sql = select_sql(kind);
+        sqlite3_stmt* raw = nullptr;
+        const int result = sqlite3_prepare_v2(db, sql.c_str(), static_cast<int>(sql.size()), &raw, nullptr);
+        statement_.reset(raw);
+        if (result != SQLITE_OK) throw SQLite::Exception(db, result);
+    }
+    bool next() {
+        const int result = sqlite3_step(statement_.get());
+        if (result != SQLITE_ROW && result != SQLITE_DONE) throw SQLite::Exception(db_, result);
+        return result == SQLITE_ROW;
+    }
+    Row row() const { return Row{statement_.get()}; }
+
+private:
+    sqlite3* db_;
+    std::unique_ptr<sqlite3_stmt, Finalize> statement_;
+};
+
 template <class Fact>
 void load_list(sqlite3* db, std::vector<Fact>& list) {
-    const std::string sql = select_sql<Fact>();
-    sqlite3_stmt* raw = nullptr;
-    int result = sqlite3_prepare_v2(db, sql.c_str(), static_cast<int>(sql.size()), &raw, nullptr);
-    const std::unique_ptr<sqlite3_stmt, Finalize> statement{raw};
-    if (result != SQLITE_OK) throw SQLite::Exception(db, result);
-    while ((result = sqlite3_step(raw)) == SQLITE_ROW) {
-        Row row{raw};
-        Fact fact = fetch_fact<Fact>(row);
-        if (!list.empty() && fact.key <= list.back().key) throw BadCell{};
-        list.push_back(std::move(fact));
+    Rows rows{db, row_kind<Fact>()};
+    Key<Fact> last{INT64_MIN};
+    while (rows.next()) {
+        list.emplace_back();
+        Row row = rows.row();
+        fetch_fact(list.back(), row);
+        if (list.back().key <= last) throw BadCell{};
+        last = list.back().key;
     }
-    if (result != SQLITE_DONE) throw SQLite::Exception(db, result);
+}
+
+[[noreturn]] void damaged(const std::filesystem::path& path, const RowKind& kind) {
+    throw ShopTrouble{TroubleId::shop_damaged, path, {{"table", std::string{kind.table}}}};
 }
 
 Seals stored_seals(SQLite::Database& db, const std::filesystem::path& path) {
     Seals seals;
-    Shop{}.for_each_list([&](const auto& list) {
-        using Fact = typename std::remove_cvref_t<decltype(list)>::value_type;
+    for (std::size_t kind = 0; kind < row_kinds().size(); ++kind) {
         SQLite::Statement query{db, "SELECT row_count, sum FROM seal WHERE table_name = ?"};
-        query.bind(1, std::string{Fact::kTable});
-        if (!query.executeStep())
-            throw ShopTrouble{TroubleId::shop_damaged, path, {{"table", std::string{Fact::kTable}}}};
-        seals.of<Fact>() = {query.getColumn(0).getInt64(), static_cast<std::uint64_t>(query.getColumn(1).getInt64())};
-    });
+        query.bind(1, std::string{row_kinds()[kind].table});
+        if (!query.executeStep()) damaged(path, row_kinds()[kind]);
+        seals.at(kind) = {query.getColumn(0).getInt64(), static_cast<std::uint64_t>(query.getColumn(1).getInt64())};
+    }
     return seals;
 }
 
@@ -77,7 +98,7 @@ void load_kind(SQLite::Database& db, const std::filesystem::path& path, std::vec
     try {
         load_list(db.getHandle(), list);
     } catch (const BadCell&) {
-        throw ShopTrouble{TroubleId::shop_damaged, path, {{"table", std::string{Fact::kTable}}}};
+        damaged(path, row_kind<Fact>());
     }
 }
 
@@ -112,8 +133,7 @@ Loaded load(SQLite::Database& db, const std::filesystem::path& path) {
         list.reserve(static_cast<std::size_t>(std::clamp<std::int64_t>(stored.of<Fact>().rows, 0, 1'000'000)));
         load_kind(db, path, list);
         for (const Fact& fact : list) loaded.seals.add(fact);
-        if (loaded.seals.of<Fact>() != stored.of<Fact>())
-            throw ShopTrouble{TroubleId::shop_damaged, path, {{"table", std::string{Fact::kTable}}}};
+        if (loaded.seals.of<Fact>() != stored.of<Fact>()) damaged(path, row_kind<Fact>());
     });
     SQLite::Statement id{db, "SELECT id FROM file"};
     if (!id.executeStep()) throw ShopTrouble{TroubleId::shop_damaged, path, {{"table", "file"}}};

@@ -8,19 +8,19 @@
 #include <memory>
 
 #include "db/connection.h"
-#include "db/sql.h"
+#include "db/row.h"
 #include "domain/text/csv.h"
 
 namespace dyestead::db {
 namespace {
 
 // Gives the values of a row to a statement, one after another.
-class Binder {
+class Binder final : public Sink {
 public:
     explicit Binder(SQLite::Statement& statement) : statement_{statement} {}
-    void whole(std::int64_t number) { statement_.bind(at_++, number); }
-    void text(std::string_view words) { statement_.bind(at_++, std::string{words}); }
-    void nothing() { statement_.bind(at_++); }
+    void whole(std::int64_t number) override { statement_.bind(at_++, number); }
+    void text(std::string_view words) override { statement_.bind(at_++, std::string{words}); }
+    void nothing() override { statement_.bind(at_++); }
 
 private:
     SQLite::Statement& statement_;
@@ -32,10 +32,8 @@ class Session {
 public:
     explicit Session(SQLite::Database& db) : db_{db} {
         db.check(sqlite3session_create(db.getHandle(), "main", &session_));
-        Shop{}.for_each_list([&](const auto& list) {
-            using Fact = typename std::remove_cvref_t<decltype(list)>::value_type;
-            db.check(sqlite3session_attach(session_, std::string{Fact::kTable}.c_str()));
-        });
+        for (const RowKind& kind : row_kinds())
+            db.check(sqlite3session_attach(session_, std::string{kind.table}.c_str()));
     }
     ~Session() { sqlite3session_delete(session_); }
     Session(const Session&) = delete;
@@ -54,24 +52,41 @@ private:
     sqlite3_session* session_ = nullptr;
 };
 
-template <class Fact>
-void write_kind(SQLite::Database& db, const std::vector<Fact>& put, const std::vector<Key<Fact>>& removed) {
-    if (!removed.empty()) {
-        SQLite::Statement remove{db, remove_sql<Fact>()};
-        for (const Key<Fact> key : removed) {
-            remove.bind(1, key.number);
-            remove.exec();
-            remove.reset();
-        }
+void remove_rows(SQLite::Database& db, const RowKind& kind, const std::vector<std::int64_t>& keys) {
+    if (keys.empty()) return;
+    SQLite::Statement remove{db, remove_sql(kind)};
+    for (const std::int64_t key : keys) {
+        remove.bind(1, key);
+        remove.exec();
+        remove.reset();
     }
-    if (put.empty()) return;
-    SQLite::Statement statement{db, put_sql<Fact>()};
-    for (const Fact& fact : put) {
+}
+
+void put_rows(SQLite::Database& db, const RowKind& kind, const std::vector<const void*>& facts) {
+    if (facts.empty()) return;
+    SQLite::Statement statement{db, put_sql(kind)};
+    for (const void* fact : facts) {
         Binder binder{statement};
-        store_fact(fact, binder);
+        kind.store(fact, binder);
         statement.exec();
         statement.reset();
     }
+}
+
+template <class Fact>
+void write_kind(SQLite::Database& db, const std::vector<Fact>& put, const std::vector<Key<Fact>>& removed) {
+    std::vector<std::int64_t> keys;
+    for (const Key<Fact> key : removed) keys.push_back(key.number);
+    remove_rows(db, row_kind<Fact>(), keys);
+    std::vector<const void*> facts;
+    for (const Fact& fact : put) facts.push_back(&fact);
+    put_rows(db, row_kind<Fact>(), facts);
+}
+
+std::vector<std::int64_t> each_once(std::vector<std::int64_t> keys) {
+    std::ranges::sort(keys);
+    keys.erase(std::unique(keys.begin(), keys.end()), keys.end());
+    return keys;
 }
 
 std::string as_rows(const std::vector<TroubleArg>& args) {
@@ -90,11 +105,10 @@ Seals seals_after(const Seals& seals, const Shop& shop, const Change& change) {
         const auto take_away = [&](Key<Fact> key) {
             if (const Fact* before = shop.find(key)) after.take_away(*before);
         };
-        std::vector<Key<Fact>> gone = change.removed_of<Fact>();
-        for (const Fact& fact : put) gone.push_back(fact.key);
-        std::ranges::sort(gone);
-        gone.erase(std::unique(gone.begin(), gone.end()), gone.end());
-        std::ranges::for_each(gone, take_away);
+        std::vector<std::int64_t> gone;
+        for (const Key<Fact> key : change.removed_of<Fact>()) gone.push_back(key.number);
+        for (const Fact& fact : put) gone.push_back(fact.key.number);
+        for (const std::int64_t key : each_once(std::move(gone))) take_away(Key<Fact>{key});
         for (const Fact& fact : put) after.add(fact);
     });
     return after;
@@ -137,27 +151,25 @@ void write_entry(SQLite::Database& db, const Title& title, const std::string& ch
 
 void write_seals(SQLite::Database& db, const Seals& before, const Seals& after) {
     SQLite::Statement update{db, "UPDATE seal SET row_count = ?, sum = ? WHERE table_name = ?"};
-    Shop{}.for_each_list([&](const auto& list) {
-        using Fact = typename std::remove_cvref_t<decltype(list)>::value_type;
-        const Seal& seal = after.of<Fact>();
-        if (seal == before.of<Fact>()) return;
+    for (std::size_t kind = 0; kind < row_kinds().size(); ++kind) {
+        const Seal& seal = after.at(kind);
+        if (seal == before.at(kind)) continue;
         Binder binder{update};
         binder.whole(seal.rows);
         binder.whole(static_cast<std::int64_t>(seal.sum));
-        binder.text(Fact::kTable);
+        binder.text(row_kinds()[kind].table);
         update.exec();
         update.reset();
-    });
+    }
 }
 
 void write_first_seals(SQLite::Database& db) {
     SQLite::Statement insert{db, "INSERT INTO seal (table_name, row_count, sum) VALUES (?, 0, 0)"};
-    Shop{}.for_each_list([&](const auto& list) {
-        using Fact = typename std::remove_cvref_t<decltype(list)>::value_type;
-        insert.bind(1, std::string{Fact::kTable});
+    for (const RowKind& kind : row_kinds()) {
+        insert.bind(1, std::string{kind.table});
         insert.exec();
         insert.reset();
-    });
+    }
 }
 
 }  // namespace dyestead::db

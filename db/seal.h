@@ -7,44 +7,34 @@
 #include <array>
 #include <cstdint>
 #include <string>
-#include <tuple>
 
-#include "db/column.h"
 #include "db/hash.h"
+#include "db/row.h"
 
 namespace dyestead::db {
 
 struct Seal {
     std::int64_t rows = 0;
     std::uint64_t sum = 0;
+
+    // `fact` is of that kind.
+    void add(const RowKind& kind, const void* fact);
+    void take_away(const RowKind& kind, const void* fact);
+
     friend bool operator==(const Seal&, const Seal&) = default;
 };
 
 // The bytes of a row that are hashed; the same on every machine.
-class SealBytes {
+class SealBytes final : public Sink {
 public:
-    void whole(std::int64_t number) {
-        bytes_ += 'w';
-        const auto bits = static_cast<std::uint64_t>(number);
-        for (unsigned shift = 0; shift < 64; shift += 8) bytes_ += static_cast<char>((bits >> shift) & 0xFF);
-    }
-    void text(std::string_view words) {
-        whole(static_cast<std::int64_t>(words.size()));
-        bytes_ += words;
-    }
-    void nothing() { bytes_ += 'n'; }
+    void whole(std::int64_t number) override;
+    void text(std::string_view words) override;
+    void nothing() override { bytes_ += 'n'; }
     const std::string& bytes() const { return bytes_; }
 
 private:
     std::string bytes_;
 };
-
-template <class Fact>
-std::uint64_t hash_of_row(const Fact& fact) {
-    SealBytes bytes;
-    store_fact(fact, bytes);
-    return hash_of(bytes.bytes());
-}
 
 class Seals {
 public:
@@ -56,15 +46,16 @@ public:
     const Seal& of() const {
         return each_[ForEveryKind<FactList>::place<Fact>()];
     }
+    // By the kind's place in ForEveryKind.
+    Seal& at(std::size_t kind) { return each_[kind]; }
+    const Seal& at(std::size_t kind) const { return each_[kind]; }
     template <class Fact>
     void add(const Fact& fact) {
-        ++of<Fact>().rows;
-        of<Fact>().sum += hash_of_row(fact);
+        of<Fact>().add(row_kind<Fact>(), &fact);
     }
     template <class Fact>
     void take_away(const Fact& fact) {
-        --of<Fact>().rows;
-        of<Fact>().sum -= hash_of_row(fact);
+        of<Fact>().take_away(row_kind<Fact>(), &fact);
     }
     // One number for the whole shop, as the log keeps it before and after each change.
     std::int64_t total() const;

@@ -12,7 +12,7 @@ namespace {
 
 // Ratios are equal as numbers; as records 1/2 and 50 % differ, for both come back as they were typed.
 template <class T>
-bool same_content(const T& a, const T& b) {
+[[gnu::noinline]] bool same_content(const T& a, const T& b) {
     return a == b;
 }
 bool same_content(const Ratio& a, const Ratio& b) {
@@ -76,20 +76,37 @@ Numbers numbers_of(const std::vector<Fact>& facts) {
     return numbers;
 }
 
+// Not inlined, like all here that would be compiled again and again for every kind of fact.
+template <class Fact>
+[[gnu::noinline]] void copy(const Fact& from, Fact& to) {
+    to = from;
+}
+template <class Fact>
+[[gnu::noinline]] void move(Fact& from, Fact& to) {
+    to = std::move(from);
+}
+template <class Fact>
+[[gnu::noinline]] FactList<Fact> blank_facts(std::size_t size) {
+    FactList<Fact> facts;
+    std::vector<Fact>(size).swap(facts.list);
+    return facts;
+}
+
 template <class Fact>
 void apply_to(std::vector<Fact>& list, const std::vector<Fact>& put, const std::vector<Key<Fact>>& removed) {
     if (put.empty() && removed.empty()) return;
     Numbers gone;
     for (const Key<Fact> key : removed) gone.push_back(key.number);
-    std::vector<Fact> whole;
-    whole.reserve(list.size() + put.size());
-    for (const auto& [from_put, at] : merged(numbers_of(list), numbers_of(put), std::move(gone))) {
+    const auto sources = merged(numbers_of(list), numbers_of(put), std::move(gone));
+    FactList<Fact> whole = blank_facts<Fact>(sources.size());
+    for (std::size_t i = 0; i < sources.size(); ++i) {
+        const auto& [from_put, at] = sources[i];
         if (from_put)
-            whole.push_back(put[at]);
+            copy(put[at], whole.list[i]);
         else
-            whole.push_back(std::move(list[at]));
+            move(list[at], whole.list[i]);
     }
-    list = std::move(whole);
+    list.swap(whole.list);
 }
 
 constexpr std::size_t kNone = static_cast<std::size_t>(-1);
@@ -109,19 +126,8 @@ std::vector<std::pair<std::size_t, std::size_t>> side_by_side(const Numbers& fro
 
 }  // namespace
 
-Change::Change() = default;
-Change::Change(const Change& other) = default;
-Change::Change(Change&& other) noexcept = default;
-Change& Change::operator=(const Change& other) {
-    Change copy{other};
-    return *this = std::move(copy);
-}
-Change& Change::operator=(Change&& other) noexcept = default;
-Change::~Change() = default;
-
 bool Change::is_empty() const {
-    bool empty = true;
-    removed.for_each([&](const auto& each) { empty = empty && each.keys.empty(); });
+    bool empty = removed_.empty();
     put.for_each_list([&](const auto& list) { empty = empty && list.empty(); });
     return empty;
 }
@@ -139,12 +145,16 @@ Change difference(const Shop& from, const Shop& to) {
     to.for_each_list([&](const auto& after) {
         using Fact = typename std::remove_cvref_t<decltype(after)>::value_type;
         const auto& before = from.all<Fact>();
+        std::vector<std::size_t> differ;
         for (const auto& [a, b] : side_by_side(numbers_of(before), numbers_of(after))) {
             if (b == kNone)
                 change.remove(before[a].key);
             else if (a == kNone || !same_fact(before[a], after[b]))
-                change.put.all<Fact>().push_back(after[b]);
+                differ.push_back(b);
         }
+        FactList<Fact> put = blank_facts<Fact>(differ.size());
+        for (std::size_t i = 0; i < differ.size(); ++i) copy(after[differ[i]], put.list[i]);
+        change.put.all<Fact>().swap(put.list);
     });
     return change;
 }

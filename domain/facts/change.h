@@ -3,39 +3,41 @@
 // the only road into a shop file is db/open_shop.h.
 #pragma once
 
+#include <cstdint>
 #include <vector>
 
 #include "domain/facts/shop.h"
 
 namespace dyestead {
 
-template <class Fact>
-struct KeyList {
-    std::vector<Key<Fact>> keys;
-};
-
-struct Change {
+class Change {
+public:
     Shop put;
-    ForEveryKind<KeyList> removed;
-
-    Change();
-    Change(const Change& other);
-    Change(Change&& other) noexcept;
-    Change& operator=(const Change& other);
-    Change& operator=(Change&& other) noexcept;
-    ~Change();
 
     // A fact both removed and put stays, as it was put.
     template <class Fact>
     void remove(Key<Fact> key) {
-        removed.template of<Fact>().keys.push_back(key);
+        removed_.push_back({kPlace<Fact>, key.number});
     }
     template <class Fact>
-    const std::vector<Key<Fact>>& removed_of() const {
-        return removed.template of<Fact>().keys;
+    std::vector<Key<Fact>> removed_of() const {
+        std::vector<Key<Fact>> keys;
+        for (const Removed& each : removed_)
+            if (each.kind == kPlace<Fact>) keys.push_back({each.key});
+        return keys;
     }
 
     bool is_empty() const;
+
+private:
+    struct Removed {
+        std::size_t kind = 0;  // its place in ForEveryKind
+        std::int64_t key = 0;
+    };
+    template <class Fact>
+    static constexpr std::size_t kPlace = ForEveryKind<FactList>::place<Fact>();
+
+    std::vector<Removed> removed_;
 };
 
 Shop applied(Shop shop, const Change& change);

@@ -36,10 +36,9 @@ void Shop::sort() {
         Numbered order = out_of_order(list);
         if (order.empty()) return;
         std::sort(order.begin(), order.end());
-        std::vector<Fact> sorted;
-        sorted.reserve(list.size());
-        for (const auto& [key, at] : order) sorted.push_back(std::move(list[at]));
-        list = std::move(sorted);
+        std::vector<Fact> sorted(list.size());
+        for (std::size_t i = 0; i < order.size(); ++i) sorted[i] = std::move(list[order[i].second]);
+        list.swap(sorted);
     });
 }
 

@@ -8,6 +8,7 @@
 
 #include "domain/facts/garden.h"
 #include "domain/facts/note.h"
+#include "domain/facts/sorted_keys.h"
 #include "domain/facts/stall.h"
 #include "domain/facts/stock_take.h"
 #include "domain/facts/working_day.h"
@@ -69,6 +70,17 @@ using ForEveryKind =
 template <class Fact>
 struct FactList {
     std::vector<Fact> list;
+
+    FactList() = default;
+    // Not inlined: a copy of the shop is one function, and would hold that of every kind.
+    [[gnu::noinline]] FactList(const FactList& other) : list{other.list} {}
+    FactList(FactList&& other) noexcept = default;
+    FactList& operator=(const FactList& other) = delete;
+    FactList& operator=(FactList&& other) noexcept {
+        list.swap(other.list);
+        return *this;
+    }
+    [[gnu::noinline]] ~FactList() {}
 };
 
 // Copied, moved and destroyed in shop.cpp alone, so that no other file compiles that for every kind.
@@ -94,16 +106,10 @@ public:
     template <class Fact>
     const Fact* find(Key<Fact> key) const {
         const auto& list = all<Fact>();
-        std::size_t low = 0;
-        std::size_t high = list.size();
-        while (low < high) {
-            const std::size_t middle = low + (high - low) / 2;
-            if (list[middle].key < key)
-                low = middle + 1;
-            else
-                high = middle;
-        }
-        return low < list.size() && list[low].key == key ? &list[low] : nullptr;
+        if (list.empty()) return nullptr;
+        const SortedKeys keys{&list.front().key.number, sizeof(Fact), list.size()};
+        const std::size_t at = keys.find(key.number);
+        return at == list.size() ? nullptr : &list[at];
     }
 
     // visit(std::vector<Fact>&) for every kind of fact.
