@@ -24,7 +24,7 @@ constexpr std::size_t kMarkupColumn = 5;
 class PricesReport {
 public:
     PricesReport(const Shop& shop, const Ledger& ledger, const Prices& answer, Day since)
-        : shop_{shop}, answer_{answer}, currency_{currency_of(shop)}, since_{since} {
+        : shop_{shop}, ledger_{ledger}, answer_{answer}, currency_{currency_of(shop)}, since_{since} {
         document_ =
             begin_document(shop, ledger, "prices", say("Prices on {day}", arg("day", shown_date(ledger.as_of))));
     }
@@ -71,7 +71,7 @@ private:
 
     // What has moved since the day, those that fell under the aim first.
     void changed() {
-        const auto changes = price_changes(shop_, answer_, since_);
+        const auto changes = price_changes(shop_, ledger_, answer_, since_);
         if (changes.empty()) return;
         Table table{.title = say("What changed since {day}, {currency} a bar", arg("day", shown_date(since_)),
                                  arg("currency", currency_)),
@@ -234,6 +234,7 @@ private:
     }
 
     const Shop& shop_;
+    const Ledger& ledger_;
     const Prices& answer_;
     std::string currency_;
     Day since_;

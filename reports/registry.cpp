@@ -147,7 +147,7 @@ Reply make_fair_result(const Question& question) {
     if (const auto* trouble = std::get_if<Trouble>(&fair)) return *trouble;
     const auto key = std::get<Key<Fair>>(fair);
     return fair_result_report(question.shop, question.ledger, fair_result(question.shop, question.ledger, key),
-                              plan_before(question.shop, key));
+                              plan_before(question.shop, question.ledger, key));
 }
 
 Reply make_can_make(const Question& question) {

@@ -1,9 +1,10 @@
 #include "domain/decisions/base_loaf.h"
 
 #include <algorithm>
-#include <set>
 #include <tuple>
 #include <vector>
+
+#include "domain/facts/in_turn.h"
 
 namespace dyestead {
 namespace {
@@ -12,8 +13,9 @@ namespace {
 std::vector<const Cut*> first_cuts(const Records& records) {
     const auto& batches = records.shop.all<Batch>();
     std::vector<const Cut*> first(batches.size());
+    InTurn<Batch> batch_of{records.shop};
     for (const Cut& cut : records.shop.all<Cut>()) {
-        const Batch* batch = cut.date <= records.ledger.as_of ? records.shop.find(cut.batch) : nullptr;
+        const Batch* batch = cut.date <= records.ledger.as_of ? batch_of.find(cut.batch) : nullptr;
         if (batch == nullptr) continue;
         const Cut*& known = first[static_cast<std::size_t>(batch - batches.data())];
         if (known == nullptr || std::pair{cut.date, cut.key} < std::pair{known->date, known->key}) known = &cut;
@@ -95,12 +97,12 @@ BaseLoaf base_loaf(const Records& records, const Recipe& recipe, Window days) {
     const std::vector<const Cut*> cuts = first_cuts(records);
     BaseLoaf base;
     std::vector<std::size_t> batches;  // by place
-    std::set<Key<Lot>> lots;
+    std::vector<Key<Lot>> lots;
     std::vector<bool> counts(records.ledger.lots.size());  // by place
     for (std::size_t i = 0; i < cuts.size(); ++i) {
         if (cuts[i] == nullptr || all_batches[i].recipe != recipe.key || !days.contains(all_batches[i].date)) continue;
         batches.push_back(i);
-        lots.insert(cuts[i]->lot);
+        lots.push_back(cuts[i]->lot);
         if (const LotState* state = records.state(cuts[i]->lot))
             counts[static_cast<std::size_t>(state - records.ledger.lots.data())] = true;
         base.loaves += all_batches[i].loaves;
@@ -127,8 +129,10 @@ BaseLoaf base_loaf(const Records& records, const Recipe& recipe, Window days) {
         }
     }
     for (const std::size_t batch : batches) base.cost += without_colour[batch];
+    std::ranges::sort(lots);
     for (const Wrapping& wrapping : records.shop.all<Wrapping>())
-        if (wrapping.date <= records.ledger.as_of && lots.contains(wrapping.lot)) base.wrapped_bars += wrapping.bars;
+        if (wrapping.date <= records.ledger.as_of && std::ranges::binary_search(lots, wrapping.lot))
+            base.wrapped_bars += wrapping.bars;
     return base;
 }
 

@@ -62,7 +62,7 @@ FairPlan fair_plan(const Shop& shop, const Ledger& ledger, Key<Fair> fair, const
 
 // The plan as it stood the day before, from what was on record then: what came of the fair is held against it. Replays
 // the books. Requires: the fair is on record.
-FairPlan plan_before(const Shop& shop, Key<Fair> fair);
+FairPlan plan_before(const Shop& shop, const Ledger& ledger, Key<Fair> fair);
 
 // The first fair from ledger.as_of on.
 std::optional<Key<Fair>> next_fair(const Shop& shop, Day as_of);

@@ -3,8 +3,8 @@
 
 #include "domain/decisions/fair_plan.h"
 #include "domain/decisions/hourly_target.h"
+#include "domain/ledger/as_it_stood.h"
 #include "domain/ledger/in_force.h"
-#include "domain/ledger/replay.h"
 #include "domain/ledger/takings.h"
 
 namespace dyestead {
@@ -62,8 +62,8 @@ std::optional<Key<Fair>> last_fair(const Shop& shop, Day as_of) {
     return last == nullptr ? std::nullopt : std::optional{last->key};
 }
 
-FairPlan plan_before(const Shop& shop, Key<Fair> fair) {
-    return fair_plan(shop, replay(shop, shop.find(fair)->date - Days{1}), fair);
+FairPlan plan_before(const Shop& shop, const Ledger& ledger, Key<Fair> fair) {
+    return fair_plan(shop, as_it_stood(shop, ledger, shop.find(fair)->date - Days{1}), fair);
 }
 
 }  // namespace dyestead

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "domain/ledger/replay.h"
+#include "domain/ledger/as_it_stood.h"
 
 namespace dyestead {
 
@@ -13,8 +13,8 @@ constexpr double kSmallest = 0.005;
 
 }  // namespace
 
-std::vector<PriceChange> price_changes(const Shop& shop, const Prices& now, Day since) {
-    const Prices then = prices(shop, replay(shop, since), now.aim);
+std::vector<PriceChange> price_changes(const Shop& shop, const Ledger& ledger, const Prices& now, Day since) {
+    const Prices then = prices(shop, as_it_stood(shop, ledger, since), now.aim);
     std::vector<PriceChange> changes;
     for (const BarPrice& bar : now.bars) {
         const auto before = std::ranges::find(then.bars, bar.bar, &BarPrice::bar);

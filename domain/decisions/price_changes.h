@@ -18,6 +18,6 @@ struct PriceChange {
 
 // Only bars whose cost is known on both days and differs by half of the smallest coin or more, or that fell under;
 // those that fell under first. `now`: prices(shop, ledger) of the later day; both days are held against its aim.
-std::vector<PriceChange> price_changes(const Shop& shop, const Prices& now, Day since);
+std::vector<PriceChange> price_changes(const Shop& shop, const Ledger& ledger, const Prices& now, Day since);
 
 }  // namespace dyestead

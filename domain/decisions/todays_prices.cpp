@@ -1,7 +1,7 @@
 #include "domain/decisions/todays_prices.h"
 
 #include <map>
-#include <set>
+#include <vector>
 
 #include "domain/facts/lines_of.h"
 #include "domain/facts/material_amount.h"
@@ -16,8 +16,8 @@ public:
     Repricer(const Shop& shop, Day day) : was_{shop}, lines_{shop}, now_{shop}, day_{day} {}
 
     Shop reprice() {
-        for (Delivery& delivery : now_.all<Delivery>()) reprice(delivery);
-        for (DeliveryLine& line : now_.all<DeliveryLine>()) reprice(line);
+        for (const Delivery& delivery : was_.all<Delivery>())
+            if (delivery.date <= day_) reprice(delivery);
         for (AlreadyHere& here : now_.all<AlreadyHere>()) reprice(here);
         for (Offer& offer : now_.all<Offer>())
             if (const auto price = price_of(offer.material, offer.pack)) offer.price = *price;
@@ -33,22 +33,31 @@ public:
 private:
     // Lines are priced in the shop's own currency, tax in; what a line's price cannot be found for stays on the bill
     // as it was, so its currency must stay with it.
-    void reprice(Delivery& delivery) {
-        if (delivery.date > day_) return;
-        for (const DeliveryLine* line : lines_(delivery.key))
-            if (!price_of(*line)) return;
+    void reprice(const Delivery& was) {
+        const auto lines = lines_(was);
+        prices_.clear();
+        for (const DeliveryLine* line : lines) {
+            const auto price = price_of(*line);
+            if (!price) return;
+            prices_.push_back(*price);
+        }
+        Delivery& delivery = in_now(was);
         delivery.carriage = Money{};
         delivery.duty.reset();
         delivery.discount.reset();
         delivery.currency.reset();
         delivery.rate.reset();
-        repriced_.insert(delivery.key);
+        for (std::size_t i = 0; i < lines.size(); ++i) {
+            DeliveryLine& line = in_now(*lines[i]);
+            line.price = prices_[i];
+            line.tax.reset();
+        }
     }
 
-    void reprice(DeliveryLine& line) {
-        if (!repriced_.contains(line.head)) return;
-        line.price = *price_of(line);
-        line.tax.reset();
+    // The copy of a fact.
+    template <class Fact>
+    Fact& in_now(const Fact& was) {
+        return now_.all<Fact>()[static_cast<std::size_t>(&was - was_.all<Fact>().data())];
     }
 
     void reprice(AlreadyHere& here) {
@@ -92,7 +101,7 @@ private:
     Shop now_;
     Day day_;
     std::map<Key<Material>, std::optional<Rate>> rates_;
-    std::set<Key<Delivery>> repriced_;
+    std::vector<Money> prices_;  // of the lines of one delivery
 };
 
 }  // namespace

@@ -63,8 +63,8 @@ private:
 
 }  // namespace
 
-Stock allocate(const Shop& shop, std::span<const Event> events) {
-    Stock stock = stock_lines(shop, events);
+Stock allocate(const Shop& shop, const ShopLines& lines, std::span<const Event> events) {
+    Stock stock = stock_lines(shop, lines, events);
     std::vector<LotOnShelf> lots(shop.all<Lot>().size());
     Holds holds{shop};
     std::vector<LotsOnShelf> shelves(shop.all<Material>().size(), LotsOnShelf{shop, stock, lots, holds});

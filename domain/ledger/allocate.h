@@ -73,8 +73,8 @@ struct Stock {
 };
 
 // The lines alone, in order, with draws and settlements still empty.
-Stock stock_lines(const Shop& shop, std::span<const Event> events);
+Stock stock_lines(const Shop& shop, const ShopLines& lines, std::span<const Event> events);
 
-Stock allocate(const Shop& shop, std::span<const Event> events);
+Stock allocate(const Shop& shop, const ShopLines& lines, std::span<const Event> events);
 
 }  // namespace dyestead

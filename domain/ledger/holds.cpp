@@ -1,6 +1,7 @@
 #include "domain/ledger/holds.h"
 
 #include <algorithm>
+#include <map>
 
 #include "domain/ledger/lye.h"
 
@@ -10,22 +11,43 @@ namespace {
 constexpr Ratio kDoubt{2, 100};
 constexpr std::int64_t kDoubtPerLoaf = 2'000;  // milligrams
 
-std::optional<HeldFor> by_lye(const LyeChecks& checks, const Batch& batch) {
+std::optional<HeldFor> held_by_lye(const LyeChecks& checks, const Batch& batch) {
     try {
-        const LyeCheck check = checks.of(batch);
-        if (!check.difference || !check.as_sodium || check.as_sodium->is_zero()) return std::nullopt;
-        const auto& cautions = check.called_for.cautions;
-        const std::int64_t called = check.called_for.as_sodium.in_base();
-        const std::int64_t off = check.as_sodium->in_base() - called;
+        const auto balance = checks.balance(batch);
+        if (!balance) return std::nullopt;
+        const std::int64_t called = balance->called_for.in_base();
+        const std::int64_t off = balance->weighed.in_base() - called;
         const std::int64_t doubt =
             std::max(times(called, kDoubt), kDoubtPerLoaf * std::max<std::int64_t>(1, batch.loaves));
-        if (std::ranges::find(cautions, LyeCaution::no_superfat) != cautions.end()) return HeldFor::no_superfat;
+        if (!balance->leaves_oil) return HeldFor::no_superfat;
         if (off > doubt || -off > doubt) return HeldFor::lye_off;
     } catch (const Overflow&) {
         // Far outside any soap: nothing can be said.
     }
     return std::nullopt;
 }
+
+// Batch after batch of the shop. Most are weighed like the one of their kind before, which answers for them too.
+class ByLye {
+public:
+    explicit ByLye(const Shop& shop) : checks_{shop} {}
+
+    std::optional<HeldFor> operator()(const Batch& batch) {
+        Answer& last = last_[{batch.recipe, batch.bar}];
+        const bool known =
+            last.batch != nullptr && last.batch->loaves == batch.loaves && checks_.are_alike(*last.batch, batch);
+        if (!known) last = {&batch, held_by_lye(checks_, batch)};
+        return last.why;
+    }
+
+private:
+    struct Answer {
+        const Batch* batch = nullptr;
+        std::optional<HeldFor> why{};
+    };
+    LyeChecks checks_;
+    std::map<std::pair<Key<Recipe>, Key<Material>>, Answer> last_;
+};
 
 }  // namespace
 
@@ -40,10 +62,10 @@ Holds::Holds(const Shop& shop) : plan_{account_plan(shop)}, last_(plan_.end, kNo
             touch(*at).held.push_back({HeldFor::hold, ref(hold), hold.date, plan_.index(*at)});
     for (const Release& release : shop.all<Release>())
         if (const auto at = lot(release.lot)) released_[*at].push_back(release.date);
-    const LyeChecks checks{shop};
+    ByLye by_lye{shop};
     for (std::size_t i = 0; i < shop.all<Batch>().size(); ++i) {
         const Batch& batch = shop.all<Batch>()[i];
-        if (const auto why = by_lye(checks, batch))
+        if (const auto why = by_lye(batch))
             touch(plan_.batches + static_cast<Account>(i)).held.push_back({*why, ref(batch), batch.date, 0});
     }
 }

@@ -32,7 +32,7 @@ private:
         for (const Vat& vat : shop_.all<Vat>()) {
             if (vat.date > as_of_) continue;
             std::optional<Moment> last;
-            for (const VatStep* step : steps(vat.key)) {
+            for (const VatStep* step : steps(vat)) {
                 if (!step->begun) continue;
                 const bool backwards =
                     step->begun->day < vat.date || (last && universal(*step->begun) < universal(*last));
@@ -48,9 +48,9 @@ private:
         for (const Fair& fair : shop_.all<Fair>()) {
             if (fair.date > as_of_) continue;
             Wide bundled = 0;
-            for (const FairBundle* bundle : bundles(fair.key)) bundled += Wide{bundle->bars} * bundle->sold;
+            for (const FairBundle* bundle : bundles(fair)) bundled += Wide{bundle->bars} * bundle->sold;
             std::int64_t sold = 0;
-            for (const FairLine* line : lines(fair.key)) sold += std::max(0, line->taken - line->back);
+            for (const FairLine* line : lines(fair)) sold += std::max(0, line->taken - line->back);
             if (bundled > sold)
                 add(FindingCode::bundles_more_than_sold, ref(fair), fair.date,
                     {fmt::format("{}", narrow(std::min<Wide>(bundled, INT64_MAX))), fmt::format("{}", sold)});

@@ -40,36 +40,43 @@ struct Fraction {
     static constexpr Wide kSmall = Wide{1} << 62;
 };
 
-constexpr Fraction lowest(Wide top, Wide bottom) {
+[[gnu::noinline]] constexpr Fraction lowest(Wide top, Wide bottom) {
     if (bottom == 1) return {top, bottom};
     const Wide divisor = greatest_common_divisor(top, bottom);
     if (divisor == 1) return {top, bottom};
     return {top / divisor, bottom / divisor};
 }
 
-constexpr Fraction lowest_if_large(Wide top, Wide bottom) {
+[[gnu::always_inline]] constexpr Fraction lowest_if_large(Wide top, Wide bottom) {
     const Fraction result{top, bottom};
     return result.is_small() ? result : lowest(top, bottom);
 }
 
-constexpr Fraction operator*(Fraction a, Fraction b) {
-    if (b.is_one()) return a;
-    if (a.is_small() && b.is_small()) return lowest_if_large(a.top * b.top, a.bottom * b.bottom);
+// Apart from what nearly always does: a number of this size is handed over in memory.
+[[gnu::noinline]] constexpr Fraction product_of_large(Fraction a, Fraction b) {
     const Fraction left = lowest(a.top, b.bottom);
     const Fraction right = lowest(b.top, a.bottom);
     return {product(left.top, right.top), product(left.bottom, right.bottom)};
 }
 
-constexpr Fraction operator+(Fraction a, Fraction b) {
-    if (a.is_small() && b.is_small()) {
-        if (a.bottom == b.bottom) return lowest_if_large(a.top + b.top, a.bottom);
-        return lowest_if_large(a.top * b.bottom + b.top * a.bottom, a.bottom * b.bottom);
-    }
+[[gnu::always_inline]] constexpr Fraction operator*(Fraction a, Fraction b) {
+    if (b.is_one()) return a;
+    if (a.is_small() && b.is_small()) return lowest_if_large(a.top * b.top, a.bottom * b.bottom);
+    return product_of_large(a, b);
+}
+
+[[gnu::noinline]] constexpr Fraction sum_of_large(Fraction a, Fraction b) {
     Wide top = 0;
     const Wide shared = greatest_common_divisor(a.bottom, b.bottom);
     if (__builtin_add_overflow(product(a.top, b.bottom / shared), product(b.top, a.bottom / shared), &top))
         throw Overflow{};
     return lowest(top, product(a.bottom / shared, b.bottom));
+}
+
+[[gnu::always_inline]] constexpr Fraction operator+(Fraction a, Fraction b) {
+    if (!a.is_small() || !b.is_small()) return sum_of_large(a, b);
+    if (a.bottom == b.bottom) return lowest_if_large(a.top + b.top, a.bottom);
+    return lowest_if_large(a.top * b.bottom + b.top * a.bottom, a.bottom * b.bottom);
 }
 
 constexpr Fraction fraction(Ratio ratio) {
@@ -154,26 +161,34 @@ const Material* lye_at_hand(const Shop& shop, Alkali alkali) {
     return found;
 }
 
+bool has_possible_superfat(const Recipe& recipe) {
+    return recipe.superfat >= Ratio{0, 1} && recipe.superfat < Ratio{1, 1};
+}
+
+// Milligrams of NaOH that leave the recipe's superfat. Nothing where that or the oils are not known.
+std::optional<Fraction> power_for(const Oils& oils, const Recipe& recipe) {
+    if (!has_possible_superfat(recipe) || !oils.known()) return std::nullopt;
+    const Ratio superfat = recipe.superfat;
+    return oils.all_lye() * fraction({superfat.bottom - superfat.top, superfat.bottom});
+}
+
 LyeNeed at(Oils oils, const Material* sodium, const Material* potassium_lye, const Recipe& recipe) {
-    const bool oils_known = oils.known();
+    const std::optional<Fraction> power = power_for(oils, recipe);
     LyeNeed need = std::move(oils.need);
     need.oils = milligrams(oils.mass);
     const auto caution = [&](LyeCaution code) { need.cautions.push_back(code); };
     caution(LyeCaution::a_check_only);
-    const Ratio superfat = recipe.superfat;
     const Ratio concentration = recipe.lye_concentration;
     const Ratio potassium = recipe.potassium_share.value_or(Ratio{});
-    const bool superfat_possible = superfat >= Ratio{0, 1} && superfat < Ratio{1, 1};
     const bool concentration_possible = concentration > Ratio{0, 1} && concentration <= Ratio{1, 1};
-    if (!superfat_possible) caution(LyeCaution::superfat_impossible);
-    if (superfat.is_zero()) caution(LyeCaution::no_superfat);
+    if (!has_possible_superfat(recipe)) caution(LyeCaution::superfat_impossible);
+    if (recipe.superfat.is_zero()) caution(LyeCaution::no_superfat);
     if (!concentration_possible) caution(LyeCaution::concentration_impossible);
     if (concentration_possible && concentration > kStrongestLye && potassium < Ratio{1, 1})
         caution(LyeCaution::stronger_than_dissolves);
-    if (!superfat_possible || !oils_known) return need;
+    if (!power) return need;
 
-    const Fraction power = oils.all_lye() * fraction({superfat.bottom - superfat.top, superfat.bottom});
-    need.as_sodium = milligrams(power);
+    need.as_sodium = milligrams(*power);
     Fraction lye;
     const auto weigh = [&](LyePart& part, const Material* from, Fraction pure) {
         if (pure.top == 0) return;
@@ -182,8 +197,8 @@ LyeNeed at(Oils oils, const Material* sodium, const Material* potassium_lye, con
         part.weighed = milligrams(weighed);
         lye = lye + weighed;
     };
-    weigh(need.sodium, sodium, power * fraction({potassium.bottom - potassium.top, potassium.bottom}));
-    weigh(need.potassium, potassium_lye, power * fraction(potassium) * inverse(kSodiumForPotassium));
+    weigh(need.sodium, sodium, *power * fraction({potassium.bottom - potassium.top, potassium.bottom}));
+    weigh(need.potassium, potassium_lye, *power * fraction(potassium) * inverse(kSodiumForPotassium));
     need.lye = milligrams(lye);
     if (concentration_possible)
         need.water = milligrams(lye * fraction({concentration.bottom - concentration.top, concentration.top}));
@@ -268,6 +283,28 @@ LyeCheck LyeChecks::of(const Batch& batch) const {
         check.difference = Ratio{check.as_sodium->in_base() - called, called};
     for (const Key<Material> key : went_in.lye_without_mass) add_once(check.called_for.without_mass, key);
     return check;
+}
+
+std::optional<LyeBalance> LyeChecks::balance(const Batch& batch) const {
+    Weighed went_in;
+    went_in.add(shop_, uses_, batch, kWhole);
+    const Recipe* recipe = shop_.find(batch.recipe);
+    if (recipe == nullptr || !went_in.lye_without_mass.empty()) return std::nullopt;
+    const auto power = power_for(went_in.oils, *recipe);
+    if (!power) return std::nullopt;
+    LyeBalance balance{milligrams(went_in.power), milligrams(*power)};
+    if (balance.weighed.is_zero() || balance.called_for.is_zero()) return std::nullopt;
+    balance.leaves_oil = !recipe->superfat.is_zero() && balance.weighed < milligrams(went_in.oils.all_lye());
+    return balance;
+}
+
+bool LyeChecks::are_alike(const Batch& a, const Batch& b) const {
+    const auto same = [](const BatchUse* one, const BatchUse* other) {
+        return one->material == other->material && one->amount.quantity == other->amount.quantity &&
+               one->amount.unit == other->amount.unit;
+    };
+    return a.recipe == b.recipe && !a.split_from && !b.split_from &&
+           std::ranges::equal(uses_(a.key), uses_(b.key), same);
 }
 
 }  // namespace dyestead

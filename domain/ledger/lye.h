@@ -61,6 +61,13 @@ struct LyeCheck {
     std::optional<Ratio> difference;    // of powers: (weighed - called for) / called for; above zero: too much
 };
 
+// How strong the lye of a batch was and should have been, both as pure sodium hydroxide.
+struct LyeBalance {
+    Quantity weighed;
+    Quantity called_for;
+    bool leaves_oil = true;  // some of the oil is over, in the recipe and in the pot
+};
+
 // Of a batch poured off from another, with its share of what that took.
 // `called_for.cautions` holds no_superfat where the lye weighed in leaves none.
 LyeCheck lye_check(const Shop& shop, const Batch& batch);
@@ -70,6 +77,10 @@ class LyeChecks {
 public:
     explicit LyeChecks(const Shop& shop);
     LyeCheck of(const Batch& batch) const;
+    // The powers alone, without what each lye and the water come to; nothing while they cannot be told, or are nought.
+    std::optional<LyeBalance> balance(const Batch& batch) const;
+    // Whether the same of the same went into both, so that one balance serves them; false where either was poured off.
+    bool are_alike(const Batch& a, const Batch& b) const;
 
 private:
     const Shop& shop_;

@@ -2,10 +2,10 @@
 
 #include <algorithm>
 #include <map>
-#include <tuple>
 
-#include "domain/facts/lines_of.h"
 #include "domain/ledger/in_force.h"
+#include "domain/ledger/makers_first.h"
+#include "domain/ledger/sort_events.h"
 
 namespace dyestead {
 namespace {
@@ -32,7 +32,7 @@ std::int64_t plus(std::int64_t a, std::int64_t b) {
 // Which lots each fact makes and names, and what its lines come to.
 class Gatherer {
 public:
-    Gatherer(const Shop& shop, Day as_of) : shop_{shop}, as_of_{as_of} {}
+    Gatherer(const Shop& shop, const ShopLines& lines, Day as_of) : shop_{shop}, lines_{lines}, as_of_{as_of} {}
 
     std::vector<Event> gather() {
         std::size_t most = 0;
@@ -46,8 +46,7 @@ public:
         bench();
         stall();
         working_day();
-        sort();
-        makers_first();
+        makers_first(events_, sort_events(events_), made_, named_);
         return std::move(events_);
     }
 
@@ -65,55 +64,28 @@ private:
     template <class Of>
     Content uses(const LinesOf<UseIn<Of>>& lines, const Of& fact, std::int64_t more = 0) {
         Content content{kNoBestBefore, 0, more};
-        for (const auto* line : lines(fact.key)) {
+        for (const auto* line : lines(fact)) {
             content[1] = plus(content[1], line->amount.quantity.in_base());
-            names(fact, line->lot);
+            names(line->lot);
         }
         return content;
     }
 
-    template <class Fact>
-    void names(const Fact& fact, const std::optional<Key<Lot>>& lot) {
-        if (lot) named_.push_back({{kKindOf<Fact>, fact.key.number}, lot->number});
+    // Of the event that is being described, which comes next into the list.
+    void names(const std::optional<Key<Lot>>& lot) {
+        if (lot) named_.push_back({static_cast<std::uint32_t>(events_.size()), lot->number});
     }
-    template <class Fact>
-    void makes(const Fact& fact, Key<Lot> lot) {
-        made_.push_back({lot.number, fact.date, {kKindOf<Fact>, fact.key.number}});
-    }
-
-    // By day and phase first, in one number each: events are large, and few share both.
-    void sort() {
-        struct When {
-            std::int64_t moment = 0;
-            std::uint32_t at = 0;
-        };
-        std::vector<When> order;
-        order.reserve(events_.size());
-        for (const Event& event : events_)
-            order.push_back({std::int64_t{event.day.time_since_epoch().count()} << 8 | static_cast<int>(event.phase),
-                             static_cast<std::uint32_t>(order.size())});
-        std::ranges::sort(order, [this](const When& one, const When& other) {
-            if (one.moment != other.moment) return one.moment < other.moment;
-            const Event& a = events_[one.at];
-            const Event& b = events_[other.at];
-            return std::tie(a.content, a.kind, a.key, a.assumed) < std::tie(b.content, b.kind, b.key, b.assumed);
-        });
-        std::vector<Event> sorted;
-        sorted.reserve(events_.size());
-        for (const When& each : order) sorted.push_back(events_[each.at]);
-        events_ = std::move(sorted);
-    }
+    void makes(Key<Lot> lot) { made_.push_back({static_cast<std::uint32_t>(events_.size()), lot.number}); }
 
     void stock() {
         each(Phase::already_here, &AlreadyHere::date, [&](const AlreadyHere& fact) {
-            makes(fact, fact.lot);
+            makes(fact.lot);
             return Content{number(fact.best_before), fact.amount.quantity.in_base(), number(fact.cost)};
         });
-        const LinesOf<DeliveryLine> lines{shop_};
         each(Phase::delivery, &Delivery::date, [&](const Delivery& fact) {
             Content content{kNoBestBefore, 0, fact.carriage.in_millionths()};
-            for (const DeliveryLine* line : lines(fact.key)) {
-                makes(fact, line->lot);
+            for (const DeliveryLine* line : lines_.delivered(fact)) {
+                makes(line->lot);
                 content[0] = std::min(content[0], number(line->best_before));
                 content[1] = plus(content[1], line->amount.quantity.in_base());
                 content[2] = plus(content[2], line->price.in_millionths());
@@ -121,7 +93,7 @@ private:
             return content;
         });
         each(Phase::loss, &Loss::date, [&](const Loss& fact) {
-            names(fact, fact.lot);
+            names(fact.lot);
             return Content{kNoBestBefore, fact.amount.quantity.in_base(), 0};
         });
         each(Phase::correction, &CostCorrection::date, [](const CostCorrection& fact) {
@@ -134,10 +106,9 @@ private:
     }
 
     void counts_and_rules() {
-        const LinesOf<CountLine> counted{shop_};
         each(Phase::count, &Count::date, [&](const Count& fact) {
             Content content{kNoBestBefore, 0, 0};
-            for (const CountLine* line : counted(fact.key))
+            for (const CountLine* line : lines_.counted(fact))
                 if (line->counted) content[1] = plus(content[1], line->counted->quantity.in_base());
             return content;
         });
@@ -154,19 +125,18 @@ private:
     }
 
     void garden() {
-        const LinesOf<PlantingUse> sown{shop_};
-        each(Phase::sow, &Planting::sown, [&](const Planting& fact) { return uses(sown, fact); });
+        each(Phase::sow, &Planting::sown, [&](const Planting& fact) { return uses(lines_.sown, fact); });
         each(Phase::sow, &StandingBed::date, [](const StandingBed& fact) {
             return Content{kNoBestBefore, number(fact.time), number(fact.cost)};
         });
-        const LinesOf<TendingUse> fed{shop_};
-        each(Phase::tend, &Tending::date, [&](const Tending& fact) { return uses(fed, fact, number(fact.time)); });
+        each(Phase::tend, &Tending::date,
+             [&](const Tending& fact) { return uses(lines_.fed, fact, number(fact.time)); });
         each(Phase::harvest, &Harvest::date, [&](const Harvest& fact) {
-            makes(fact, fact.lot);
+            makes(fact.lot);
             return Content{kNoBestBefore, fact.amount.quantity.in_base(), number(fact.time)};
         });
         each(Phase::harvest, &SeedKept::date, [&](const SeedKept& fact) {
-            makes(fact, fact.lot);
+            makes(fact.lot);
             return Content{kNoBestBefore, fact.amount.quantity.in_base(), number(fact.time)};
         });
         each(Phase::bed_lost, &BedLost::date, [](const BedLost& fact) {
@@ -196,21 +166,18 @@ private:
     }
 
     void vats() {
-        const LinesOf<VatUse> used{shop_};
-        const LinesOf<VatStep> steps{shop_};
         each(Phase::vat, &Vat::date, [&](const Vat& fact) {
-            Content content = uses(used, fact);
+            Content content = uses(lines_.steeped, fact);
             // A vat has no best before; by the clock it comes before one of that day whose time is not known.
-            for (const VatStep* step : steps(fact.key))
+            for (const VatStep* step : lines_.steps(fact))
                 if (step->begun) content[0] = std::min(content[0], universal(*step->begun));
             return content;
         });
-        const LinesOf<DryingLot> further{shop_};
         each(Phase::drying, &Drying::date, [&](const Drying& fact) {
-            if (fact.lot) makes(fact, *fact.lot);
+            if (fact.lot) makes(*fact.lot);
             std::int64_t dried = fact.amount ? fact.amount->quantity.in_base() : 0;
-            for (const DryingLot* line : further(fact.key)) {
-                makes(fact, line->lot);
+            for (const DryingLot* line : lines_.dried_further(fact)) {
+                makes(line->lot);
                 dried = plus(dried, line->amount.quantity.in_base());
             }
             return Content{kNoBestBefore, dried, number(fact.time)};
@@ -218,17 +185,15 @@ private:
     }
 
     void bench() {
-        const LinesOf<BatchUse> poured{shop_};
-        each(Phase::batch, &Batch::date, [&](const Batch& fact) { return uses(poured, fact, fact.loaves); });
+        each(Phase::batch, &Batch::date, [&](const Batch& fact) { return uses(lines_.poured, fact, fact.loaves); });
         splits_last();
         each(Phase::cut, &Cut::date, [&](const Cut& fact) {
-            makes(fact, fact.lot);
+            makes(fact.lot);
             return Content{number(fact.cured), fact.bars, fact.rejected};
         });
-        const LinesOf<WrappingUse> wrapped{shop_};
         each(Phase::wrap, &Wrapping::date, [&](const Wrapping& fact) {
-            names(fact, fact.lot);
-            return uses(wrapped, fact, fact.bars);
+            names(fact.lot);
+            return uses(lines_.wrapped, fact, fact.bars);
         });
     }
 
@@ -263,7 +228,7 @@ private:
 
     void stall() {
         each(Phase::sale, &OutAtShop::date, [&](const OutAtShop& fact) {
-            names(fact, fact.lot);
+            names(fact.lot);
             return Content{kNoBestBefore, fact.bars, fact.price.in_millionths()};
         });
         each(Phase::settled, &OutSettled::date, [](const OutSettled& fact) {
@@ -272,89 +237,36 @@ private:
         each(Phase::returned, &Returned::date, [](const Returned& fact) {
             return Content{kNoBestBefore, fact.bars, fact.refund.in_millionths()};
         });
-        const LinesOf<FairLine> taken{shop_};
         each(Phase::sale, &Fair::date, [&](const Fair& fact) {
             Content content{kNoBestBefore, 0, fact.fee.in_millionths()};
-            for (const FairLine* line : taken(fact.key)) {
+            for (const FairLine* line : lines_.taken(fact)) {
                 content[1] = plus(content[1], line->taken - line->back);
-                names(fact, line->lot);
+                names(line->lot);
             }
             return content;
         });
-        const LinesOf<SaleLine> sold{shop_};
-        const LinesOf<PowderLine> powder{shop_};
         each(Phase::sale, &Sale::date, [&](const Sale& fact) {
             Content content{kNoBestBefore, 0, 0};
-            for (const SaleLine* line : sold(fact.key)) {
+            for (const SaleLine* line : lines_.sold(fact)) {
                 content[1] = plus(content[1], line->bars);
                 content[2] = plus(content[2], line->price.in_millionths());
-                names(fact, line->lot);
+                names(line->lot);
             }
-            for (const PowderLine* line : powder(fact.key)) {
+            for (const PowderLine* line : lines_.powder(fact)) {
                 content[1] = plus(content[1], line->amount.quantity.in_base());
                 content[2] = plus(content[2], line->price.in_millionths());
-                names(fact, line->lot);
+                names(line->lot);
             }
             return content;
         });
-    }
-
-    // Within each day, moves every maker of a lot in front of the first event that names the lot.
-    void makers_first() {
-        std::ranges::sort(named_);
-        std::ranges::sort(made_);
-        for (auto begin = events_.begin(); begin != events_.end();) {
-            const auto end = std::find_if(begin, events_.end(), [&](const Event& e) { return e.day != begin->day; });
-            std::size_t moves = static_cast<std::size_t>(end - begin);  // a fact naming its own lot must not loop
-            for (auto at = begin; at != end;) {
-                const auto named = std::ranges::lower_bound(named_, who(*at), {}, &Naming::who);
-                const auto named_end = std::ranges::upper_bound(named_, who(*at), {}, &Naming::who);
-                const auto today = [&](const Naming& each) { return is_made_on(at->day, each.lot); };
-                if (std::none_of(named, named_end, today)) {
-                    ++at;
-                    continue;
-                }
-                const auto maker = std::find_if(at + 1, end, [&](const Event& e) {
-                    return std::any_of(named, named_end, [&](const Naming& each) { return makes(e, each.lot); });
-                });
-                if (maker != end && moves > 0) {
-                    std::rotate(at, maker, maker + 1);
-                    --moves;
-                } else {
-                    ++at;
-                }
-            }
-            begin = end;
-        }
-    }
-
-    using Who = std::pair<FactKind, std::int64_t>;
-    struct Naming {
-        Who who;
-        std::int64_t lot = 0;
-        friend auto operator<=>(const Naming&, const Naming&) = default;
-    };
-    struct Making {
-        std::int64_t lot = 0;
-        Day day{};
-        Who who;
-        friend auto operator<=>(const Making&, const Making&) = default;
-    };
-
-    static Who who(const Event& event) { return {event.kind, event.key}; }
-    bool makes(const Event& event, std::int64_t lot) const {
-        return std::ranges::binary_search(made_, Making{lot, event.day, who(event)});
-    }
-    bool is_made_on(Day day, std::int64_t lot) const {
-        const auto found = std::ranges::lower_bound(made_, Making{lot, day, {}});
-        return found != made_.end() && found->lot == lot && found->day == day;
     }
 
     const Shop& shop_;
+    const ShopLines& lines_;
     Day as_of_;
     std::vector<Event> events_;
-    std::vector<Naming> named_;
-    std::vector<Making> made_;
+    std::vector<LotOfEvent> named_;
+    std::vector<LotOfEvent> made_;
 };
 
 }  // namespace
@@ -366,8 +278,8 @@ Day assumed_end(const Planting& planting, const Plant& plant) {
     return day_of(static_cast<int>(std::min(last, kLastYear)), 12, 31);
 }
 
-std::vector<Event> in_order(const Shop& shop, Day as_of) {
-    return Gatherer{shop, as_of}.gather();
+std::vector<Event> in_order(const Shop& shop, const ShopLines& lines, Day as_of) {
+    return Gatherer{shop, lines, as_of}.gather();
 }
 
 }  // namespace dyestead

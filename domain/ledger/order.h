@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "domain/ledger/finding.h"
+#include "domain/ledger/shop_lines.h"
 
 namespace dyestead {
 
@@ -46,7 +47,7 @@ struct Event {
 };
 
 // The events up to the end of `as_of`.
-std::vector<Event> in_order(const Shop& shop, Day as_of);
+std::vector<Event> in_order(const Shop& shop, const ShopLines& lines, Day as_of);
 
 // The last day of a planting's life where no end is on record: the year of its last crop.
 Day assumed_end(const Planting& planting, const Plant& plant);

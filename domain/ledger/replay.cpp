@@ -30,7 +30,8 @@ void post_bill(Bookkeeper& books, GardenBook& garden, VatBook& vats, const PaidO
 
 class Replay {
 public:
-    Replay(const Shop& shop, const Stock& stock, Day as_of) : shop_{shop}, books_{shop, stock, as_of} {}
+    Replay(const Shop& shop, const ShopLines& lines, const Stock& stock, Day as_of)
+        : shop_{shop}, books_{shop, lines, stock, as_of} {}
 
     void post(const Event& event, std::uint32_t number) {
         books_.begin(event, number);
@@ -95,9 +96,10 @@ private:
 }  // namespace
 
 Ledger replay(const Shop& shop, Day as_of) {
-    const std::vector<Event> events = in_order(shop, as_of);
-    const Stock stock = allocate(shop, events);
-    Replay replay{shop, stock, as_of};
+    const ShopLines lines{shop};
+    const std::vector<Event> events = in_order(shop, lines, as_of);
+    const Stock stock = allocate(shop, lines, events);
+    Replay replay{shop, lines, stock, as_of};
     std::uint32_t number = 0;
     for (const Event& event : events) replay.post(event, number++);
     Ledger ledger = std::move(replay).close();

@@ -1,7 +1,7 @@
 #include <algorithm>
 #include <set>
 
-#include "domain/facts/lines_of.h"
+#include "domain/facts/in_turn.h"
 #include "domain/facts/material_amount.h"
 #include "domain/ledger/allocate.h"
 #include "domain/text/amounts.h"
@@ -20,7 +20,7 @@ std::uint32_t place(const Shop& shop, Key<Fact> key) {
 
 class Lister {
 public:
-    Lister(const Shop& shop, Stock& stock) : shop_{shop}, stock_{stock} {
+    Lister(const Shop& shop, const ShopLines& lines, Stock& stock) : shop_{shop}, lines_{lines}, stock_{stock} {
         // As many as there can be, with both lines of what was settled with a shop.
         stock_.lines.reserve(count<AlreadyHere, DeliveryLine, PlantingUse, TendingUse, Harvest, SeedKept, VatUse,
                                    Drying, DryingLot, BatchUse, Cut, WrappingUse, FairLine, SaleLine, PowderLine,
@@ -34,37 +34,37 @@ public:
             comes_in(ref(fact), fact.lot, fact.amount, fact.date, fact.best_before);
         });
         post<Delivery>(event, [&](const Delivery& fact) {
-            for (const DeliveryLine* line : delivered_(fact.key))
+            for (const DeliveryLine* line : lines_.delivered(fact))
                 comes_in(ref(*line), line->lot, line->amount, fact.date, best_before(*line, fact.date));
         });
-        post<Planting>(event, [&](const Planting& fact) { uses(sown_, fact); });
-        post<Tending>(event, [&](const Tending& fact) { uses(fed_, fact); });
+        post<Planting>(event, [&](const Planting& fact) { uses(lines_.sown, fact); });
+        post<Tending>(event, [&](const Tending& fact) { uses(lines_.fed, fact); });
         post<Harvest>(
             event, [&](const Harvest& fact) { comes_in(ref(fact), fact.lot, fact.amount, fact.date, std::nullopt); });
         post<SeedKept>(
             event, [&](const SeedKept& fact) { comes_in(ref(fact), fact.lot, fact.amount, fact.date, std::nullopt); });
-        post<Vat>(event, [&](const Vat& fact) { uses(steeped_, fact); });
+        post<Vat>(event, [&](const Vat& fact) { uses(lines_.steeped, fact); });
         post<Drying>(event, [&](const Drying& fact) {
             if (fact.lot && fact.amount && !fact.amount->quantity.is_zero())
                 comes_in(ref(fact), *fact.lot, *fact.amount, fact.date, std::nullopt);
-            for (const DryingLot* line : further_(fact.key))
+            for (const DryingLot* line : lines_.dried_further(fact))
                 if (!line->amount.quantity.is_zero())
                     comes_in(ref(*line), line->lot, line->amount, fact.date, std::nullopt);
         });
-        post<Batch>(event, [&](const Batch& fact) { uses(poured_, fact); });
+        post<Batch>(event, [&](const Batch& fact) { uses(lines_.poured, fact); });
         post<Cut>(event, [&](const Cut& fact) {
             const int good = std::max(0, fact.bars - fact.rejected);
             comes_in(ref(fact), fact.lot, bars(good), fact.cured, std::nullopt);
         });
-        post<Wrapping>(event, [&](const Wrapping& fact) { uses(wrapped_, fact); });
+        post<Wrapping>(event, [&](const Wrapping& fact) { uses(lines_.wrapped, fact); });
         post<Fair>(event, [&](const Fair& fact) {
-            for (const FairLine* line : taken_(fact.key))
+            for (const FairLine* line : lines_.taken(fact))
                 goes_out(ref(*line), line->bar, line->lot, bars(std::max(0, line->taken - line->back)), true);
         });
         post<Sale>(event, [&](const Sale& fact) {
-            for (const SaleLine* line : sold_(fact.key))
+            for (const SaleLine* line : lines_.sold(fact))
                 goes_out(ref(*line), line->bar, line->lot, bars(std::max(0, line->bars)), true);
-            for (const PowderLine* line : powder_(fact.key)) sells(*line);
+            for (const PowderLine* line : lines_.powder(fact)) sells(*line);
         });
         post<OutAtShop>(event, [&](const OutAtShop& fact) {
             const std::size_t before = stock_.lines.size();
@@ -114,11 +114,11 @@ private:
 
     template <class Of>
     void uses(const LinesOf<UseIn<Of>>& lines, const Of& fact) {
-        for (const auto* line : lines(fact.key)) goes_out(ref(*line), line->material, line->lot, line->amount, false);
+        for (const auto* line : lines(fact)) goes_out(ref(*line), line->material, line->lot, line->amount, false);
     }
 
     void comes_in(FactRef fact, Key<Lot> lot, const Amount& amount, Day ready, std::optional<Day> best_before) {
-        const Lot* found = shop_.find(lot);
+        const Lot* found = lots_.find(lot);
         if (found == nullptr) return;
         StockLine line = of(fact);
         line.material = place(shop_, found->material);
@@ -160,9 +160,9 @@ private:
         keep(line, bars(std::max(0, count)));
     }
 
-    std::optional<Day> best_before(const DeliveryLine& line, Day came) const {
+    std::optional<Day> best_before(const DeliveryLine& line, Day came) {
         if (line.best_before) return line.best_before;
-        const Lot* lot = shop_.find(line.lot);
+        const Lot* lot = lots_.find(line.lot);
         const Material* material = lot == nullptr ? nullptr : shop_.find(lot->material);
         if (material == nullptr || !material->shelf_life_days) return std::nullopt;
         return came + Days{std::min(*material->shelf_life_days, kLongestShelfLife)};
@@ -173,7 +173,7 @@ private:
         std::set<Key<Material>> all_of;
         std::set<Key<Material>> some_of;
         std::set<Key<Lot>> lots;
-        for (const CountLine* line : counted_(fact.key)) {
+        for (const CountLine* line : lines_.counted(fact)) {
             if (!line->counted) continue;
             const Material* material = shop_.find(line->material);
             if (material == nullptr) continue;
@@ -218,27 +218,18 @@ private:
     }
 
     const Shop& shop_;
+    const ShopLines& lines_;
     Stock& stock_;
     Day day_{};
-    LinesOf<DeliveryLine> delivered_{shop_};
-    LinesOf<CountLine> counted_{shop_};
-    LinesOf<PlantingUse> sown_{shop_};
-    LinesOf<TendingUse> fed_{shop_};
-    LinesOf<VatUse> steeped_{shop_};
-    LinesOf<DryingLot> further_{shop_};
-    LinesOf<BatchUse> poured_{shop_};
-    LinesOf<WrappingUse> wrapped_{shop_};
-    LinesOf<FairLine> taken_{shop_};
-    LinesOf<SaleLine> sold_{shop_};
-    LinesOf<PowderLine> powder_{shop_};
+    InTurn<Lot> lots_{shop_};
     std::set<Key<OutAtShop>> went_out_;
 };
 
 }  // namespace
 
-Stock stock_lines(const Shop& shop, std::span<const Event> events) {
+Stock stock_lines(const Shop& shop, const ShopLines& lines, std::span<const Event> events) {
     Stock stock;
-    Lister lister{shop, stock};
+    Lister lister{shop, lines, stock};
     stock.first_line.reserve(events.size() + 1);
     for (const Event& event : events) {
         stock.first_line.push_back(static_cast<std::uint32_t>(stock.lines.size()));

@@ -38,8 +38,8 @@ bool pays(Money per_hour, Minutes time) {
 
 }  // namespace
 
-Bookkeeper::Bookkeeper(const Shop& shop, const Stock& stock, Day as_of)
-    : shop_{shop}, stock_{stock}, last_(shop.all<Material>().size()), pools_(last_.size()) {
+Bookkeeper::Bookkeeper(const Shop& shop, const ShopLines& lines, const Stock& stock, Day as_of)
+    : shop_{shop}, lines_{lines}, stock_{stock}, last_(shop.all<Material>().size()), pools_(last_.size()) {
     ledger_.as_of = as_of;
     ledger_.accounts = account_plan(shop);
     ledger_.balances.resize(ledger_.accounts.end);

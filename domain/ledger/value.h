@@ -9,6 +9,7 @@
 #include <optional>
 #include <span>
 
+#include "domain/facts/in_turn.h"
 #include "domain/facts/lines_of.h"
 #include "domain/ledger/allocate.h"
 #include "domain/ledger/ledger.h"
@@ -17,7 +18,7 @@ namespace dyestead {
 
 class Bookkeeper {
 public:
-    Bookkeeper(const Shop& shop, const Stock& stock, Day as_of);
+    Bookkeeper(const Shop& shop, const ShopLines& lines, const Stock& stock, Day as_of);
 
     // The event whose stock lines `take` and `receive` speak of.
     void begin(const Event& event, std::uint32_t number);
@@ -25,6 +26,7 @@ public:
 
     Day day() const { return day_; }
     const Shop& shop() const { return shop_; }
+    const ShopLines& shop_lines() const { return lines_; }
     Ledger& ledger() { return ledger_; }
 
     // Accounts.
@@ -34,6 +36,11 @@ public:
         const Fact* fact = shop_.find(key);
         if (fact == nullptr) return std::nullopt;
         return static_cast<std::uint32_t>(fact - shop_.all<Fact>().data());
+    }
+    // Of a fact in the shop's own list.
+    template <class Fact>
+    std::uint32_t place(const Fact& fact) const {
+        return static_cast<std::uint32_t>(&fact - shop_.all<Fact>().data());
     }
     Account planting(std::uint32_t index) const { return ledger_.accounts.plantings + index; }
     Account vat(std::uint32_t index) const { return ledger_.accounts.vats + index; }
@@ -114,6 +121,7 @@ private:
     const Pay* pay(const std::optional<Key<Person>>& who, FactRef fact, bool& known);
 
     const Shop& shop_;
+    const ShopLines& lines_;
     const Stock& stock_;
     Ledger ledger_;
     Day day_{};
@@ -185,9 +193,7 @@ private:
     Bookkeeper& books_;
     std::vector<Pot> pots_;
     LinesOf<VatHeat> heats_;
-    LinesOf<VatStep> steps_;
     LinesOf<DryingVat> joined_;
-    LinesOf<DryingLot> further_;
 };
 
 class BenchBook {
@@ -208,6 +214,8 @@ private:
     void pour_off(const Batch& fact, Account to);
     Bookkeeper& books_;
     std::vector<Loaf> loaves_;
+    InTurn<Batch> batches_;
+    InTurn<Lot> lots_;
     LinesOf<BatchTime> times_;
 };
 
@@ -238,10 +246,7 @@ private:
     Money sell(const PowderLine& powder);
 
     Bookkeeper& books_;
-    LinesOf<FairLine> taken_;
     LinesOf<FairTime> times_;
-    LinesOf<SaleLine> sold_;
-    LinesOf<PowderLine> powder_;
     std::vector<std::vector<Piece>> out_;     // one for each OutAtShop
     std::map<std::uint32_t, Piece> sold_of_;  // of lots of which some came back once; less what came back
 };
@@ -261,7 +266,6 @@ private:
     void lose(const StockLine& line, LossReason reason);
 
     Bookkeeper& books_;
-    LinesOf<DeliveryLine> lines_;
     std::vector<std::int64_t> found_;       // one for each lot: base units found at counts
     std::vector<std::int64_t> usual_lost_;  // one for each lot: base units lost as usual so far
 };

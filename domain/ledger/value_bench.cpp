@@ -6,14 +6,18 @@
 namespace dyestead {
 
 BenchBook::BenchBook(Bookkeeper& books)
-    : books_{books}, loaves_(books.shop().all<Batch>().size()), times_{books.shop()} {}
+    : books_{books},
+      loaves_(books.shop().all<Batch>().size()),
+      batches_{books.shop()},
+      lots_{books.shop()},
+      times_{books.shop()} {}
 
 void BenchBook::post(const Batch& fact) {
-    const std::uint32_t place = *books_.place(fact.key);
+    const std::uint32_t place = books_.place(fact);
     loaves_[place].poured = true;
     books_.take_all(books_.batch(place));
     if (fact.split_from) pour_off(fact, books_.batch(place));
-    for (const BatchTime* line : times_(fact.key)) books_.work(line->who, line->time, books_.batch(place), ref(*line));
+    for (const BatchTime* line : times_(fact)) books_.work(line->who, line->time, books_.batch(place), ref(*line));
 }
 
 // The share of all that the other batch took goes along, part by part.
@@ -34,15 +38,16 @@ void BenchBook::pour_off(const Batch& fact, Account to) {
 // is rejected beyond the usual is expensed (IAS 2, paragraph 16). General overhead is absorbed by the
 // good bars alone, so that it is the same for every colour of bar.
 void BenchBook::post(const Cut& fact) {
-    const auto place = books_.place(fact.batch);
-    if (!place) {
+    const Batch* poured = batches_.find(fact.batch);
+    if (poured == nullptr) {
         // Not in a whole shop; but bars that were cut must be there to be sold.
         if (const StockLine* line = books_.line_of(ref(fact))) books_.receive(*line, account(Boundary::other), {});
         return;
     }
-    Loaf& loaf = loaves_[*place];
-    const Account batch = books_.batch(*place);
-    const std::string& code = books_.shop().all<Batch>()[*place].code;
+    const std::uint32_t place = books_.place(*poured);
+    Loaf& loaf = loaves_[place];
+    const Account batch = books_.batch(place);
+    const std::string& code = poured->code;
     if (!loaf.poured) books_.find(FindingCode::cut_before_pouring, ref(fact), {code});
     if (loaf.cut) books_.find(FindingCode::batch_cut_twice, ref(fact), {code});
     loaf.cut = true;
@@ -79,11 +84,12 @@ void BenchBook::post(const Cut& fact) {
 }
 
 void BenchBook::post(const Wrapping& fact) {
-    const auto lot = books_.place(fact.lot);
-    if (!lot) return;
-    const bool gone = books_.ledger().lots[*lot].left == 0;
-    if (gone) books_.find(FindingCode::wrapped_when_gone, ref(fact), {books_.shop().all<Lot>()[*lot].code});
-    const Account to = gone ? account(Boundary::other) : books_.lot(*lot);
+    const Lot* wrapped = lots_.find(fact.lot);
+    if (wrapped == nullptr) return;
+    const std::uint32_t lot = books_.place(*wrapped);
+    const bool gone = books_.ledger().lots[lot].left == 0;
+    if (gone) books_.find(FindingCode::wrapped_when_gone, ref(fact), {wrapped->code});
+    const Account to = gone ? account(Boundary::other) : books_.lot(lot);
     books_.take_all(to);
     books_.work(fact.who, fact.time, to, ref(fact));
 }

@@ -49,13 +49,24 @@ std::vector<Money> shared(Money sum, std::vector<std::int64_t> weights) {
     return parts;
 }
 
+// What each line bears of what is shared; nothing at all where nothing is.
+std::vector<Money> shares_of(const Shop& shop, const Delivery& fact, const Bill& bill,
+                             std::span<const DeliveryLine* const> lines) {
+    if (bill.shared().is_zero()) return {};
+    std::vector<std::int64_t> weights;
+    if (fact.share_by == ShareBy::value)
+        for (const BillLine& line : bill.lines) weights.push_back(line.price.in_millionths());
+    if (is_nothing(weights)) {
+        weights.clear();
+        for (const DeliveryLine* line : lines) weights.push_back(weight(shop, *line));
+    }
+    return shared(bill.shared(), weights);
+}
+
 }  // namespace
 
 CupboardBook::CupboardBook(Bookkeeper& books)
-    : books_{books},
-      lines_{books.shop()},
-      found_(books.shop().all<Lot>().size()),
-      usual_lost_(books.shop().all<Lot>().size()) {}
+    : books_{books}, found_(books.shop().all<Lot>().size()), usual_lost_(books.shop().all<Lot>().size()) {}
 
 void CupboardBook::post(const AlreadyHere& fact) {
     const StockLine* line = books_.line_of(ref(fact));
@@ -72,23 +83,17 @@ void CupboardBook::post(const AlreadyHere& fact) {
 // Postage, duty and discounts belong to the goods (IAS 2, paragraph 11): shared by value or, where the
 // maker chooses or every line is free, by weight; failing that, equally. A tax is each line's own.
 void CupboardBook::post(const Delivery& fact) {
-    const auto lines = lines_(fact.key);
+    const auto lines = books_.shop_lines().delivered(fact);
     const Bill bill = bill_of(books_.shop(), fact, lines);
     if (bill.rate_unknown) books_.find(FindingCode::exchange_rate_unknown, ref(fact), {*fact.currency});
     for (const FactRef each : bill.too_large) books_.find(FindingCode::too_large, each);
 
-    std::vector<std::int64_t> weights;
-    if (fact.share_by == ShareBy::value)
-        for (const BillLine& line : bill.lines) weights.push_back(line.price.in_millionths());
-    if (is_nothing(weights)) {
-        weights.clear();
-        for (const DeliveryLine* line : lines) weights.push_back(weight(books_.shop(), *line));
-    }
-    const std::vector<Money> shares = shared(bill.shared(), weights);
+    const std::vector<Money> shares = shares_of(books_.shop(), fact, bill, lines);
     for (std::size_t i = 0; i < lines.size(); ++i) {
         const FactRef about = ref(*lines[i]);
         Cost cost;
-        cost.materials = bill.lines[i].price + bill.lines[i].tax + shares[i];
+        cost.materials = bill.lines[i].price + bill.lines[i].tax;
+        if (!shares.empty()) cost.materials += shares[i];
         if (cost.materials < Money{}) {
             books_.find(FindingCode::discount_more_than_goods, about);
             books_.enter(Boundary::delivered, account(Boundary::corrections), about, cost);
@@ -114,7 +119,7 @@ void CupboardBook::post(const Delivery& fact) {
 // Follows the goods: what is still here of each line takes its part, the period the rest.
 void CupboardBook::post(const CostCorrection& fact) {
     const Delivery* delivery = books_.shop().find(fact.delivery);
-    const auto lines = lines_(fact.delivery);
+    const auto lines = books_.shop_lines().delivered(fact.delivery);
     Cost rest;
     rest.materials = signed_amount(fact);
     if (delivery == nullptr || lines.empty()) {

@@ -11,7 +11,7 @@ namespace dyestead {
 GardenBook::GardenBook(Bookkeeper& books) : books_{books}, beds_(books.shop().all<Planting>().size()) {}
 
 void GardenBook::post(const Planting& fact) {
-    const std::uint32_t planting = *books_.place(fact.key);
+    const std::uint32_t planting = books_.place(fact);
     beds_[planting].sown = true;
     books_.take_all(books_.planting(planting));
 }

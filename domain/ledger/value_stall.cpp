@@ -16,12 +16,7 @@ Cost running(Money money) {
 }  // namespace
 
 StallBook::StallBook(Bookkeeper& books)
-    : books_{books},
-      taken_{books.shop()},
-      times_{books.shop()},
-      sold_{books.shop()},
-      powder_{books.shop()},
-      out_(books.shop().all<OutAtShop>().size()) {
+    : books_{books}, times_{books.shop()}, out_(books.shop().all<OutAtShop>().size()) {
     for (const Returned& fact : books.shop().all<Returned>())
         if (const auto lot = books.place(fact.lot)) sold_of_[*lot] = {};
 }
@@ -86,7 +81,7 @@ Money StallBook::sell(const PowderLine& powder) {
 
 void StallBook::post(const Fair& fact) {
     std::int64_t bars = 0;
-    for (const FairLine* line : taken_(fact.key)) {
+    for (const FairLine* line : books_.shop_lines().taken(fact)) {
         if (line->back > line->taken) {
             const Material* bar = books_.shop().find(line->bar);
             books_.find(FindingCode::back_more_than_taken, ref(*line), {bar == nullptr ? "" : bar->name});
@@ -97,13 +92,13 @@ void StallBook::post(const Fair& fact) {
     books_.enter(Boundary::bills, selling, ref(fact), running(fact.fee));
     books_.enter(Boundary::bills, selling, ref(fact), running(fact.travel.value_or(Money{})));
     books_.enter(Boundary::bills, selling, ref(fact), running(fees_of(books_.shop(), fact, bars).total()));
-    for (const FairTime* line : times_(fact.key)) books_.work(line->who, line->time, selling, ref(*line));
+    for (const FairTime* line : times_(fact)) books_.work(line->who, line->time, selling, ref(*line));
 }
 
 void StallBook::post(const Sale& fact) {
     std::int64_t bars = 0;
     Money takings;
-    for (const SaleLine* line : sold_(fact.key)) {
+    for (const SaleLine* line : books_.shop_lines().sold(fact)) {
         const std::int64_t sold = sell(ref(*line), line->price);
         bars += sold;
         try {
@@ -112,7 +107,7 @@ void StallBook::post(const Sale& fact) {
             books_.find(FindingCode::too_large, ref(*line));
         }
     }
-    for (const PowderLine* line : powder_(fact.key)) {
+    for (const PowderLine* line : books_.shop_lines().powder(fact)) {
         const Money asked = sell(*line);
         try {
             takings += asked;
@@ -129,7 +124,7 @@ void StallBook::post(const Sale& fact) {
 
 void StallBook::post(const OutAtShop& fact) {
     const StockLine* line = books_.line_of(ref(fact));
-    const std::uint32_t place = *books_.place(fact.key);
+    const std::uint32_t place = books_.place(fact);
     if (line != nullptr) out_[place] = take(*line, books_.out(place));
 }
 

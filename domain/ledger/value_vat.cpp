@@ -22,22 +22,17 @@ std::optional<Quantity> energy_of(const VatHeat& line) {
 }  // namespace
 
 VatBook::VatBook(Bookkeeper& books)
-    : books_{books},
-      pots_(books.shop().all<Vat>().size()),
-      heats_{books.shop()},
-      steps_{books.shop()},
-      joined_{books.shop()},
-      further_{books.shop()} {}
+    : books_{books}, pots_(books.shop().all<Vat>().size()), heats_{books.shop()}, joined_{books.shop()} {}
 
 void VatBook::post(const Vat& fact) {
-    const std::uint32_t place = *books_.place(fact.key);
+    const std::uint32_t place = books_.place(fact);
     const Account vat = books_.vat(place);
     pots_[place].begun = true;
     books_.take_all(vat);
-    for (const VatHeat* line : heats_(fact.key)) heat(*line, vat);
+    for (const VatHeat* line : heats_(fact)) heat(*line, vat);
     const Ratio share = waiting_share_in_force(books_.shop(), books_.day());
     bool told = false;
-    for (const VatStep* step : steps_(fact.key)) {
+    for (const VatStep* step : books_.shop_lines().steps(fact)) {
         told = told || step->hands_on || step->waiting;
         const bool watched = step->watch == Watch::attended;
         books_.work(step->who, counted(step->hands_on, watched ? step->waiting : std::nullopt, share), vat, ref(*step));
@@ -99,7 +94,7 @@ std::vector<VatBook::Part> VatBook::parts(const Drying& fact) {
     const Ratio one{1, 1};
     std::vector<std::pair<const StockLine*, Ratio>> lots;
     if (const StockLine* own = books_.line_of(ref(fact))) lots.emplace_back(own, one);
-    for (const DryingLot* further : further_(fact.key))
+    for (const DryingLot* further : books_.shop_lines().dried_further(fact))
         if (const StockLine* line = books_.line_of(ref(*further)))
             lots.emplace_back(line, further->worth.value_or(one));
     if (lots.empty()) return parts;
@@ -114,7 +109,7 @@ std::vector<VatBook::Part> VatBook::parts(const Drying& fact) {
 // and lost at the plate.
 void VatBook::post(const Drying& fact) {
     std::vector<Account> vats;
-    for (const DryingVat* line : joined_(fact.key)) {
+    for (const DryingVat* line : joined_(fact)) {
         const auto place = books_.place(line->vat);
         if (!place) continue;
         Pot& pot = pots_[*place];

@@ -5,7 +5,7 @@
 
 #include "domain/decisions/shelf.h"
 #include "domain/decisions/shop_hour.h"
-#include "domain/ledger/replay.h"
+#include "domain/ledger/as_it_stood.h"
 #include "domain/text/typed.h"
 #include "gui/models/form/field_values.h"
 #include "gui/models/place.h"
@@ -209,7 +209,7 @@ Answer answer(const Books& books, const BooksQuestion& question, const Asked& as
     const auto report = reports::report_named(question.report);
     if (const auto* trouble = std::get_if<Trouble>(&report)) return {.trouble = reports::trouble_sentence(*trouble)};
     std::optional<Ledger> other;
-    if (as_of != books.as_of()) other = replay(books.shop, as_of);
+    if (as_of != books.as_of()) other = as_it_stood(books.shop, books.ledger, as_of);
     reports::Question put{.shop = books.shop, .ledger = other ? *other : books.ledger, .from = from};
     if (!asked.about.empty()) {
         for (const std::string_view of : {"trace", "recall", "cost-sheet", "labels", "sheets"})

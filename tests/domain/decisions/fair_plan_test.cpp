@@ -148,7 +148,7 @@ TEST_CASE("afterwards: what should be in the tin, and what an hour earned both w
     CHECK(result.per_hour == Approx((77 - 30 - 20) / 8.0));  // nobody's hours are in these bars
     CHECK(last_fair(s.shop(), s.today) == key);
     // What came of it is held against what was known the day before, not against what it taught.
-    const FairPlan before = plan_before(s.shop(), key);
+    const FairPlan before = plan_before(s.shop(), s.ledger(), key);
     CHECK(before.fair == key);
     REQUIRE(before.bars.size() == 1);
     CHECK(before.bars[0].days_on_record == 0);

@@ -139,21 +139,21 @@ TEST_CASE(
     const Day before = day_of(2026, 4, 1);
     const Prices then = prices(s.shop(), replay(s.shop(), before));
     const Prices same = prices(s.shop(), s.ledger());
-    CHECK(price_changes(s.shop(), same, before).empty());
+    CHECK(price_changes(s.shop(), s.ledger(), same, before).empty());
     // Priced just so that it reaches its aim; then the oil goes up from 8 to 11.
     auto& price = s.all<Price>().front();
     price.shelf = Money::millionths(static_cast<std::int64_t>(*of(then, s.bar).advised * 1e6));
     s.offer(s.oil_, grams(1'000), Money::units(11), 5);
     s.all<Offer>().back().noted = s.all<Offer>().back().from = day_of(2026, 5, 1);
     const Prices now = prices(s.shop(), s.ledger());
-    const auto changes = price_changes(s.shop(), now, before);
+    const auto changes = price_changes(s.shop(), s.ledger(), now, before);
     REQUIRE(changes.size() == 1);
     CHECK(changes[0].cost_now - changes[0].cost_then == Approx(0.30));
     CHECK(changes[0].fell_under);
     CHECK(*changes[0].restores > number(price.shelf));
     CHECK(*changes[0].restores == Approx(*of(now, s.bar).advised));
     // Nothing was known of it on that day itself.
-    CHECK(price_changes(s.shop(), now, s.today).empty());
+    CHECK(price_changes(s.shop(), s.ledger(), now, s.today).empty());
 }
 
 TEST_CASE(
