@@ -173,16 +173,22 @@ template <class T, class Source>
     value = fetch<T>(source);
 }
 
+// All that stands in the row of a fact, in the order of its columns. Of a const Fact, const.
+template <class Fact, class Visit>
+void for_each_value(Fact& fact, Visit&& visit) {
+    visit(fact.key);
+    if constexpr (Line<std::remove_const_t<Fact>>) {
+        visit(fact.head);
+        visit(fact.position);
+    } else {
+        visit(fact.code);
+    }
+    for_each_field<std::remove_const_t<Fact>>([&](const auto& each) { visit(fact.*each.member); });
+}
+
 template <class Fact, class Source>
 void fetch_fact(Fact& fact, Source& source) {
-    fetch_into(fact.key, source);
-    if constexpr (Line<Fact>) {
-        fetch_into(fact.head, source);
-        fetch_into(fact.position, source);
-    } else {
-        fetch_into(fact.code, source);
-    }
-    for_each_field<Fact>([&](const auto& each) { fetch_into(fact.*each.member, source); });
+    for_each_value(fact, [&](auto& value) { fetch_into(value, source); });
 }
 
 }  // namespace dyestead::db

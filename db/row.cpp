@@ -31,15 +31,7 @@ std::vector<std::string> columns_of() {
 
 template <class Fact>
 void store_row(const void* row, Sink& sink) {
-    const Fact& fact = *static_cast<const Fact*>(row);
-    store(fact.key, sink);
-    if constexpr (Line<Fact>) {
-        store(fact.head, sink);
-        store(fact.position, sink);
-    } else {
-        store(fact.code, sink);
-    }
-    for_each_field<Fact>([&](const auto& each) { store(fact.*each.member, sink); });
+    for_each_value(*static_cast<const Fact*>(row), [&](const auto& value) { store(value, sink); });
 }
 
 }  // namespace

@@ -60,8 +60,8 @@ struct FairPlan {
 // Requires: the fair is on record (a coming one, noted by ledger.as_of).
 FairPlan fair_plan(const Shop& shop, const Ledger& ledger, Key<Fair> fair, const FairTerms& terms = {});
 
-// The plan as it stood the day before, from what was on record then: what came of the fair is held against it. Replays
-// the books. Requires: the fair is on record.
+// The plan as it stood the day before, from what was on record then: what came of the fair is held against it.
+// Requires: the fair is on record.
 FairPlan plan_before(const Shop& shop, const Ledger& ledger, Key<Fair> fair);
 
 // The first fair from ledger.as_of on.

@@ -102,6 +102,27 @@ TEST_CASE("lye off by more than the scale's doubt holds the bars by itself") {
     CHECK_FALSE(b.why(b.first, 3));
 }
 
+TEST_CASE("a batch weighed like the one before it is held like it, and one weighed otherwise is not") {
+    Bench b;
+    b.weigh_lye(b.one, 120'000);
+    CHECK(b.why(b.first, 40)->why == HeldFor::lye_off);
+    CHECK_FALSE(b.why(b.second, 40));
+    b.weigh_lye(b.two, 120'000);
+    CHECK(b.why(b.first, 40)->fact == ref(b.at(b.one)));
+    CHECK(b.why(b.second, 40)->fact == ref(b.at(b.two)));
+    b.weigh_lye(b.one, 128'676);
+    CHECK_FALSE(b.why(b.first, 40));
+    CHECK(b.why(b.second, 40));
+    // As many grams of the same, in another batch of the kind, but for twice the loaves: so much more may it be off.
+    b.weigh_lye(b.one, 132'000);
+    b.weigh_lye(b.two, 132'000);
+    CHECK(b.why(b.first, 40));
+    CHECK(b.why(b.second, 40));
+    b.at(b.two).loaves = 2;
+    CHECK(b.why(b.first, 40));
+    CHECK_FALSE(b.why(b.second, 40));
+}
+
 TEST_CASE("what was poured off is held with what it came from, and its lye is judged by its share") {
     Bench b;
     const auto part = b.batch(day(1), b.loaf, b.bar);
